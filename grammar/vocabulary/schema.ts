@@ -95,8 +95,8 @@ export const forms = {
       .transform((v) => (v as Extract<Value, { form: "point" }>).point),
 
   word: <W extends string>(words: readonly W[]) =>
-    z.custom<Value>((v) => (v as Value).form === "word" && words.includes((v as { text: W }).text), `is one of ${words.join(", ")}`)
-      .transform((v) => (v as { text: W }).text),
+    z.custom<Value>((v) => (v as Value).form === "word" && words.includes((v as unknown as { text: W }).text), `is one of ${words.join(", ")}`)
+      .transform((v) => (v as unknown as { text: W }).text),
 
   flag: () =>
     z.custom<Value>((v) => (v as Value).form === "flag", "is yes or no").transform((v) => (v as { yes: boolean }).yes),

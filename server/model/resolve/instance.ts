@@ -1,0 +1,56 @@
+import type { BlockNode, EntryNode, FileNode, LetNode, ParsedFile, WaiveNode } from "../../../grammar/tree";
+
+/** A file as parsed, with its names. `uses` maps each alias to the file it stands for, where that could be read. */
+export interface SourceFile {
+  readonly uri: string;
+  readonly parsed: ParsedFile;
+  readonly tree: FileNode;
+  readonly lets: ReadonlyMap<string, LetNode>;
+  readonly uses: ReadonlyMap<string, SourceFile>;
+  readonly root: Instance;
+}
+
+/** A property as written: its entry, and the block it was written in, where its numbers are worked out. */
+export interface Slot {
+  readonly entry: EntryNode;
+  readonly home: Instance;
+}
+
+/** A block after copying: what it holds, whether written here or brought by `from`. */
+export interface Instance {
+  readonly kind: string;
+  /** Its name, or its kind where it has none. */
+  readonly key: string;
+  readonly named: boolean;
+  readonly file: SourceFile;
+  /** The block as written, in `file`. For a child that came with a copy: the copied original's. The root has none. */
+  readonly node?: BlockNode;
+  readonly parent?: Instance;
+  readonly children: Map<string, Instance>;
+  readonly slots: Map<string, Slot>;
+  readonly waives: WaiveNode[];
+  /** What it was copied from, if the copy was asked for on this very block. */
+  origin?: Instance;
+  state: "fresh" | "busy" | "whole";
+}
+
+/** Names from the file down to this block: `main.outer.tip`. The file itself is empty. */
+export function pathOf(instance: Instance): string {
+  const names: string[] = [];
+  for (let at: Instance | undefined = instance; at?.parent; at = at.parent) names.unshift(at.key);
+  return names.join(".");
+}
+
+/** All blocks below, parents before children. */
+export function* descendants(instance: Instance): Generator<Instance> {
+  for (const child of instance.children.values()) {
+    yield child;
+    yield* descendants(child);
+  }
+}
+
+/** Is the block, or one it stands in, of that kind? */
+export function isInside(instance: Instance, kind: string): boolean {
+  for (let at: Instance | undefined = instance; at; at = at.parent) if (at.kind === kind) return true;
+  return false;
+}
