@@ -1,0 +1,28 @@
+import type { Body } from "../../model/design/geometry";
+import { bodyShell, bodyVolume } from "./body";
+import { element, type MassElement } from "./element";
+import { skinMass, skinWeighs } from "./skin";
+import { pointMoments } from "./solids";
+import { shiftedTo } from "./surface-elements";
+
+/** Masses of a body: its weight spread over its surface, else computed from the skin with the allowance on it. `balance` moves the whole along x. */
+export function bodyElements(body: Body, allowance: number): MassElement[] {
+  const elements = body.weight === undefined ? builtElements(body, 1 + allowance) : weighedElements(body, body.weight);
+  return body.balance === undefined ? elements : shiftedTo(body.nose[0] + body.balance, elements);
+}
+
+function weighedElements(body: Body, weight: number): MassElement[] {
+  const shell = bodyShell(body);
+  return element(body.path, "whole", shell.mass > 0 ? shell : pointMoments(body.nose), weight);
+}
+
+function builtElements(body: Body, factor: number): MassElement[] {
+  if (!body.skin || !skinWeighs(body.skin)) return [];
+  const shell = bodyShell(body);
+  const inside = bodyVolume(body);
+  const { walls, fill } = skinMass(body.skin, shell.mass, inside.mass);
+  return [
+    ...element(body.path, "skin", shell, walls * factor),
+    ...(fill > 0 ? element(body.path, "fill", inside, fill * factor) : []),
+  ];
+}
