@@ -114,8 +114,11 @@ function all<T>(items: readonly Value[], read: Read<T>): readonly T[] | Refusal 
   return out;
 }
 
-export const blocks = (kinds: readonly string[]): Read<readonly BlockName[]> => (value) =>
-  value.form === "list" ? all(value.items, block(kinds)) : new Refusal(`takes a list of names, such as [a, b]`);
+/** One name, or a list of them. */
+export const blocks = (kinds: readonly string[]): Read<readonly BlockName[]> => (value) => {
+  if (value.form === "list" || value.form === "block") return all(value.form === "list" ? value.items : [value], block(kinds));
+  return new Refusal(`takes the name of a ${named(kinds)}, or a list of names, [a, b]`);
+};
 
 export const names: Read<readonly string[]> = (value) => {
   const one: Read<string> = (item) =>
@@ -157,11 +160,4 @@ export const section = (withBlocks: boolean): Read<SectionValue> => (value) => {
   if (withBlocks && value.form === "block" && value.block.kind === "foil") return value;
   const ways = `naca("2412") or flat(3 %)`;
   return new Refusal(withBlocks ? `takes ${ways}, or the name of a foil` : `takes ${ways}`);
-};
-
-export const sections: Read<readonly [SectionValue, SectionValue]> = (value) => {
-  const read = section(true);
-  if (value.form === "pair" && value.operator === "to") return either(read(value.left), read(value.right));
-  const one = read(value);
-  return one instanceof Refusal ? one : [one, one];
 };

@@ -35,3 +35,6 @@ export const celsius = (least: number, most: number): Range => ({
 });
 
 export const atLeast = (least: number): Range => ({ holds: (x) => x >= least, message: `must be ${least} or more` });
+
+/** An altitude in metres within the lowest layer of the standard atmosphere. */
+export const altitude: Range = { holds: (x) => x >= -500 && x <= 11000, message: "must lie between -500 m and 11 km" };

@@ -13,14 +13,14 @@ export type Form =
   | { readonly form: "word"; readonly words: readonly string[] }
   | { readonly form: "flag" }
   | { readonly form: "text" }
-  /** Names of blocks of these kinds; `*` for any part. */
+  /** The name of a block of these kinds, `*` for any part; with `list`, one or several in `[ ]`. */
   | { readonly form: "reference"; readonly kinds: readonly string[]; readonly list: boolean }
   /** Names of the block's own children, `[tip, tube]`. */
   | { readonly form: "names" }
   /** Channel by channel: a name, the word `none`, or a list of names for a Y-lead. */
   | { readonly form: "outputs"; readonly kinds: readonly string[] }
-  /** `naca("2412")`, `flat(3 %)` or, with `blocks`, the name of a `foil`; with `taper`, two with `to` between. */
-  | { readonly form: "section"; readonly blocks: boolean; readonly taper: boolean };
+  /** `naca("2412")`, `flat(3 %)` or, with `blocks`, the name of a `foil`. */
+  | { readonly form: "section"; readonly blocks: boolean };
 
 export interface Property<T = unknown> {
   readonly name: string;
