@@ -17,7 +17,7 @@ function weighedElements(body: Body, weight: number): MassElement[] {
 }
 
 function builtElements(body: Body, factor: number): MassElement[] {
-  if (!body.skin || !skinWeighs(body.skin)) return [];
+  if (!skinWeighs(body.skin)) return [];
   const shell = bodyShell(body);
   const inside = bodyVolume(body);
   const { walls, fill } = skinMass(body.skin, shell.mass, inside.mass);

@@ -3,7 +3,7 @@ import type { MassParts } from "./element";
 import { skinWeighs } from "./skin";
 
 /** Paths of parts that must weigh something and don't; of a surface in part weighed, its panels that don't. */
-export function missingWeights(parts: Omit<MassParts<unknown>, "allowance">): string[] {
+export function missingWeights(parts: Omit<MassParts, "allowance">): string[] {
   return [
     ...parts.surfaces.flatMap(missingOf),
     ...parts.bodies.filter((b) => b.weight === undefined && !skinWeighs(b.skin)).map((b) => b.path),
@@ -12,7 +12,7 @@ export function missingWeights(parts: Omit<MassParts<unknown>, "allowance">): st
   ];
 }
 
-function missingOf(surface: Surface<unknown>): string[] {
+function missingOf(surface: Surface): string[] {
   if (surface.weight !== undefined || skinWeighs(surface.skin)) return [];
   const panels = surface.halves.flatMap((half) => half.panels);
   const bare = panels.filter((panel) => panel.weight === undefined);

@@ -8,10 +8,10 @@ export interface SkinMass {
 }
 
 /** Does the skin say enough to weigh something? */
-export function skinWeighs(skin: Skin<unknown> | undefined): boolean {
+export function skinWeighs(skin: Skin | undefined): skin is Skin {
   if (!skin) return false;
   if (skin.arealDensity !== undefined) return true;
-  return skin.density !== undefined && (skin.wall !== undefined || skin.infill !== undefined);
+  return skin.density !== undefined && (skin.wall !== undefined || (skin.infill ?? 0) > 0);
 }
 
 /**

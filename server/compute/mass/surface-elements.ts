@@ -33,7 +33,7 @@ function panelElements(surface: Surface, placed: PlacedPanel, factor: number, sl
   const { weight, name } = placed.panel;
   const path = `${surface.path}.${name}`;
   if (weight !== undefined) return element(path, "panel", panelSkin(placed, slices), weight);
-  if (!surface.skin || !skinWeighs(surface.skin)) return [];
+  if (!skinWeighs(surface.skin)) return [];
   const faces = panelSkin(placed, slices);
   const inside = panelVolume(placed, slices);
   const { walls, fill } = skinMass(surface.skin, faces.mass, inside.mass);

@@ -1,5 +1,5 @@
 import type { Quantity } from "../../../grammar/units/quantity";
-import type { Body, Load, Member, Surface, Wheel } from "./geometry";
+import type { Body, Load, Member, Receiver, Surface, Wheel } from "./geometry";
 import type { Powerplant, Source } from "./power";
 
 export type AirframeClass =
@@ -26,6 +26,7 @@ export interface Design<N = number> {
   readonly members: readonly Member<N>[];
   readonly loads: readonly Load<N>[];
   readonly wheels: readonly Wheel<N>[];
+  readonly receivers: readonly Receiver[];
   readonly sources: readonly Source<N>[];
   readonly powerplants: readonly Powerplant<N>[];
   /** Paths of parts that are batteries or optional: `mass.empty` leaves them out. */

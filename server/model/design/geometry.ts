@@ -75,6 +75,8 @@ export interface Control<N = number> {
   /** Throws in radians by name (`up`, `down`, `left`, …). */
   readonly throws: Readonly<Record<string, N>>;
   readonly allMoving: boolean;
+  /** Paths of the servos that drive it. */
+  readonly servos: readonly string[];
 }
 
 export interface Surface<N = number> {
@@ -124,6 +126,12 @@ export interface Member<N = number> {
   readonly chord?: N;
   readonly diameter?: N;
   readonly weight?: N;
+}
+
+/** A receiver's outputs in order: the paths on each channel, several on a Y-lead, none where it is free. */
+export interface Receiver {
+  readonly path: string;
+  readonly outputs: readonly (readonly string[])[];
 }
 
 /** Anything that is a weight at a place: item, servo, receiver, battery, motor, propeller, esc, fan, wheel, skid. */

@@ -42,26 +42,19 @@ function counts(node: Call, least: number, most: number, at: Expression): boolea
   return false;
 }
 
+/** The digits are judged where the section is used. */
 function naca(node: Call, at: Expression): Value | undefined {
   if (!counts(node, 1, 1, at)) return undefined;
   const value = evaluate(node.args[0], { ...at, form: undefined });
   if (!value) return undefined;
-  const digits = value.form === "text" ? value.text : "";
-  const known = /^\d{4}$/.test(digits) || /^2[1-5]0\d{2}$/.test(digits);
-  if (!known || Number(digits.slice(-2)) === 0) {
-    return at.complain("wrong_value", node.args[0], `naca takes four or five digits in quotes, "2412" or "23012"`);
-  }
-  return { form: "naca", digits };
+  if (value.form === "text") return { form: "naca", digits: value.text };
+  return at.complain("wrong_value", node.args[0], `naca takes its digits in quotes, naca("2412")`);
 }
 
 function flat(node: Call, at: Expression): Value | undefined {
   if (!counts(node, 1, 1, at)) return undefined;
-  const q = numberOf(node.args[0], at);
-  if (!q) return undefined;
-  if (!sameDimension(q.dimension, dimensions.ratio) || q.value <= 0 || q.value > 0.3) {
-    return at.complain("wrong_value", node.args[0], "flat takes the thickness as a share of the chord, such as 3 %");
-  }
-  return { form: "flat", thickness: q };
+  const thickness = numberOf(node.args[0], at);
+  return thickness && { form: "flat", thickness };
 }
 
 function pointOn(node: Call, at: Expression): Value | undefined {

@@ -18,6 +18,8 @@ export interface Expression {
   /** What the property takes: decides whether a bare name is a word, a block or a number. */
   readonly form?: Form;
   readonly complain: Complain;
+  /** In `require`, `limits` and `weighed`: the figure of that name. `undefined` if it is none; `absent` has been said. */
+  readonly figure?: (name: string, span: Span) => Quantity | "absent" | undefined;
 }
 
 /** Works a value out; undefined when some part of it is broken, which has been said by then, once. */

@@ -14,8 +14,10 @@ const text = (node: NamedNode) => node.path.names.map((n) => n.text).join(".");
 
 /** A name standing for a word, a block or a value: what the property takes decides which. */
 export function named(node: NamedNode, at: Expression): Value | undefined {
+  const figure = at.figure?.(text(node), node);
+  if (figure) return figure === "absent" ? undefined : { form: "quantity", quantity: figure };
   const form = at.form?.form;
-  if (form === "word") return { form: "word", text: text(node) };
+  if (form === "word" || form === "names") return { form: "word", text: text(node) };
   if (form === "outputs" && text(node) === "none") return { form: "word", text: "none" };
   if (form === "reference" || form === "outputs") return reference(node, at);
   if (form === "section") return sectionName(node, at);

@@ -25,16 +25,3 @@ export function quantityOf(node: QuantityNode, difference: boolean, sign: 1 | -1
   if (!unit) return undefined;
   return quantity(sign * node.number.value * unit.scale + (difference ? 0 : unit.offset), unit.dimension);
 }
-
-/** The unit a maker would write for a dimension: offered where one is missing. */
-export function usualUnit(dimension: Dimension): string | undefined {
-  return usual.find(([, d]) => d.every((n, i) => n === dimension[i]))?.[0];
-}
-
-const usual: readonly (readonly [string, Dimension])[] = [
-  ["mm", dimensions.length], ["g", dimensions.mass], ["deg", dimensions.angle], ["min", dimensions.time],
-  ["m/s", dimensions.speed], ["rpm", dimensions.rotation], ["N", dimensions.force], ["kgf*cm", dimensions.torque],
-  ["MPa", dimensions.pressure], ["g/cm^3", dimensions.density], ["g/m^2", dimensions.areal_density], ["V", dimensions.voltage],
-  ["A", dimensions.current], ["mAh", dimensions.charge], ["W", dimensions.power], ["Wh", dimensions.energy],
-  ["mohm", dimensions.resistance], ["rpm/V", dimensions.motor_constant], ["degC", dimensions.temperature],
-];

@@ -1,14 +1,7 @@
-import { parse } from "../../../grammar/parse";
-import type { LetNode, ParsedFile, UseNode } from "../../../grammar/tree";
+import type { LetNode, UseNode } from "../../../grammar/tree";
 import type { Problems } from "../problems";
-import type { Instance, SourceFile } from "./instance";
+import type { Instance, SourceFile, TextSource } from "./instance";
 import { openBody } from "./elaborate";
-
-/** Where texts come from. The engine knows no file system: hosts give it this. */
-export interface TextSource {
-  /** The parsed text of a file, or undefined if it can't be read. Called again for the same text, gives the same object. */
-  parsed(uri: string): ParsedFile | undefined;
-}
 
 /** The address of `path` seen from `uri`: both with `/`, `.` and `..` resolved; undefined if it leaves the root. */
 export function relativeUri(uri: string, path: string): string | undefined {
@@ -24,10 +17,6 @@ export function relativeUri(uri: string, path: string): string | undefined {
   return scheme + parts.join("/");
 }
 
-export function parsedNow(text: string): ParsedFile {
-  return parse(text);
-}
-
 /** Opens a file and those it uses. Names are read; blocks are worked out when first needed. */
 export function openFile(uri: string, source: TextSource, problems: Problems, above: readonly string[] = []): SourceFile | undefined {
   const parsed = source.parsed(uri);
@@ -38,7 +27,7 @@ export function openFile(uri: string, source: TextSource, problems: Problems, ab
     kind: "file", key: "", named: false, file: undefined as unknown as SourceFile,
     children: new Map(), slots: new Map(), waives: [], state: "whole",
   };
-  const file: SourceFile = { uri, parsed, tree: parsed.tree, lets, uses, root };
+  const file: SourceFile = { uri, parsed, tree: parsed.tree, lets, uses, root, source };
   (root as { file: SourceFile }).file = file;
   const chain = [...above, uri];
   for (const item of parsed.tree.items) {

@@ -8,6 +8,15 @@ export interface SourceFile {
   readonly lets: ReadonlyMap<string, LetNode>;
   readonly uses: ReadonlyMap<string, SourceFile>;
   readonly root: Instance;
+  readonly source: TextSource;
+}
+
+/** Where texts come from. The engine knows no file system: hosts give it this. */
+export interface TextSource {
+  /** The parsed text of a design, or undefined if it can't be read. Asked again for the same text, gives the same object. */
+  parsed(uri: string): ParsedFile | undefined;
+  /** Any other text the design names: coordinates, a measured table. */
+  text(uri: string): string | undefined;
 }
 
 /** A property as written: its entry, and the block it was written in, where its numbers are worked out. */

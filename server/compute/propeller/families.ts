@@ -1,0 +1,15 @@
+import type { BladeSection } from "./section";
+export type BladeType = "thin" | "wide" | "thick" | "folding";
+export const radii = [0.20, 0.25, 0.30, 0.40, 0.50, 0.60, 0.70, 0.75, 0.80, 0.85, 0.90, 0.95, 1.00] as const;
+export const chordSmallThin = [0.149, 0.172, 0.188, 0.201, 0.196, 0.176, 0.147, 0.131, 0.115, 0.099, 0.085, 0.064, 0.043];
+export const chordLargeThin = [0.125, 0.140, 0.151, 0.160, 0.155, 0.139, 0.116, 0.103, 0.090, 0.078, 0.066, 0.051, 0.035];
+export const pitchThin = [0.94, 1.06, 1.06, 1.03, 1.02, 1.02, 1.03, 1.03, 1.04, 1.04, 1.03, 1.00, 0.96];
+export const chordWide = [0.124, 0.147, 0.170, 0.206, 0.226, 0.228, 0.213, 0.200, 0.182, 0.161, 0.135, 0.094, 0.052];
+export const pitchWide1 = [0.70, 0.83, 0.92, 1.02, 1.01, 0.98, 0.94, 0.92, 0.89, 0.86, 0.81, 0.74, 0.67];
+export const pitchWide2 = [0.43, 0.54, 0.64, 0.80, 0.91, 0.97, 1.00, 1.00, 1.00, 0.99, 0.97, 0.95, 0.91];
+export const chordThickA = [0.164, 0.163, 0.160, 0.158, 0.162, 0.163, 0.155, 0.146, 0.132, 0.113, 0.087, 0.053, 0.018];
+export const pitchThickA = [0.77, 1.03, 1.14, 1.17, 1.16, 1.14, 1.12, 1.10, 1.08, 1.05, 0.99, 0.90, 0.80];
+export const chordThickB = [0.157, 0.162, 0.167, 0.171, 0.170, 0.165, 0.153, 0.146, 0.136, 0.125, 0.113, 0.092, 0.071];
+export const pitchThickB = [0.69, 0.83, 0.90, 1.00, 1.05, 1.07, 1.07, 1.05, 1.03, 1.01, 0.97, 0.90, 0.83];
+export const blend = (a: readonly number[], b: readonly number[], t: number) => a.map((x, i) => x + t * (b[i] - x));
+export type _S = BladeSection;

@@ -1,0 +1,130 @@
+import { dimensions } from "../../../grammar/units/dimension";
+import { plain, quantity, type Quantity } from "../../../grammar/units/quantity";
+import type { AirframeClass, Design } from "../design/design";
+import type { Body, Load, Member, Receiver, Surface, Wheel } from "../design/geometry";
+import type { Powerplant, Source } from "../design/power";
+import type { Instance } from "../resolve/instance";
+import { bodyKinds, buildBody, buildMember } from "./bodies";
+import { copies, pathIn, placements, root as rootFrame, type Frame } from "./frame";
+import { buildLoad, buildReceiver, buildWheel, loadKinds } from "./parts";
+import { buildPowerplant, buildSource } from "./power";
+import type { Reader } from "./reader";
+import { buildSurface, surfaceKinds } from "./surfaces";
+
+/** A design being put together: the lists fill as blocks are met. */
+interface Lists {
+  readonly surfaces: Surface<Quantity>[];
+  readonly bodies: Body<Quantity>[];
+  readonly members: Member<Quantity>[];
+  readonly loads: Load<Quantity>[];
+  readonly wheels: Wheel<Quantity>[];
+  readonly receivers: Receiver[];
+  readonly sources: Source<Quantity>[];
+  readonly powerplants: Powerplant<Quantity>[];
+  readonly removable: string[];
+  readonly broken: Instance[];
+  /** The block each part came from, by the part's path. */
+  readonly blocks: Map<string, Instance>;
+}
+
+export interface BuiltDesign {
+  readonly design: Design<Quantity>;
+  /** Blocks that should be part of it but couldn't be built: their figures are absent for a reason. */
+  readonly broken: readonly Instance[];
+  readonly blocks: ReadonlyMap<string, Instance>;
+}
+
+/** Which parts a loading leaves out. `leftOut` gets the path of a part and whether it is optional. */
+export type LeftOut = (path: string, optional: boolean) => boolean;
+
+/** All parts of a design with every copy written out, less what the loading leaves out. */
+export function buildDesign(root: Instance, reader: Reader, leftOut: LeftOut): BuiltDesign {
+  const lists: Lists = {
+    surfaces: [], bodies: [], members: [], loads: [], wheels: [], receivers: [], sources: [], powerplants: [],
+    removable: [], broken: [], blocks: new Map(),
+  };
+  collect(root, reader, rootFrame, leftOut, lists);
+  const { broken, blocks, ...parts } = lists;
+  return { design: { ...wholeOf(root, reader), ...parts }, broken, blocks };
+}
+
+function wholeOf(root: Instance, reader: Reader) {
+  const airframe = only(root, "airframe");
+  const air = only(root, "air");
+  const classWord = airframe && reader.raw(airframe, "class");
+  return {
+    title: airframe?.node?.title?.text ?? "",
+    class: (typeof classWord === "string" ? classWord : "sport") as AirframeClass,
+    allowance: (airframe && reader.quantity(airframe, "allowance")) ?? plain(0),
+    cruise: airframe && reader.quantity(airframe, "cruise"),
+    field: {
+      altitude: (air && reader.quantity(air, "altitude")) ?? quantity(0, dimensions.length),
+      temperature: air && reader.quantity(air, "temperature"),
+      pressure: air && reader.quantity(air, "pressure"),
+    },
+  };
+}
+
+/** The one block of a kind at the top. */
+export function only(root: Instance, kind: string): Instance | undefined {
+  return [...root.children.values()].find((child) => child.kind === kind);
+}
+
+function collect(owner: Instance, reader: Reader, frame: Frame, leftOut: LeftOut, lists: Lists): void {
+  for (const block of owner.children.values()) {
+    if (block.kind === "place") {
+      for (const inner of placements(block, reader, frame)) collect(block, reader, inner, leftOut, lists);
+      if (!reader.point(block, "at")) lists.broken.push(block);
+    } else if (block.kind === "gear") collect(block, reader, frame, leftOut, lists);
+    else if (surfaceKinds.has(block.kind)) add(block, reader, frame, leftOut, lists);
+    else for (const copy of copies(block, reader, frame)) add(block, reader, copy, leftOut, lists);
+  }
+}
+
+function add(block: Instance, reader: Reader, frame: Frame, leftOut: LeftOut, lists: Lists): void {
+  if (!isPart(block.kind)) return;
+  const path = pathIn(frame, block);
+  const optional = reader.flag(block, "optional") === true;
+  if (leftOut(path, optional)) return;
+  lists.blocks.set(path, block);
+  if (optional || block.kind === "battery") lists.removable.push(path);
+  if (!build(block, reader, frame, lists)) lists.broken.push(block);
+}
+
+const isPart = (kind: string) =>
+  surfaceKinds.has(kind) || bodyKinds.has(kind) || loadKinds.has(kind) || ["strut", "wire", "wheel", "skid", "powerplant"].includes(kind);
+
+/** Builds one copy of a part into the lists; false if it couldn't be. */
+function build(block: Instance, reader: Reader, frame: Frame, lists: Lists): boolean {
+  const put = <T>(list: T[], built: T | undefined) => built !== undefined && list.push(built) > 0;
+  if (surfaceKinds.has(block.kind)) return put(lists.surfaces, buildSurface(block, reader, frame));
+  if (bodyKinds.has(block.kind)) return put(lists.bodies, buildBody(block, reader, frame));
+  switch (block.kind) {
+    case "strut":
+    case "wire":
+      return put(lists.members, buildMember(block, reader, frame));
+    case "wheel":
+    case "skid": {
+      const built = buildWheel(block, reader, frame);
+      return put(lists.wheels, built?.wheel) && put(lists.loads, built?.load);
+    }
+    case "powerplant": {
+      const built = buildPowerplant(block, reader, frame);
+      if (!built) return false;
+      lists.powerplants.push(built.plant);
+      for (const load of built.loads) lists.loads.push(load);
+      for (const part of block.children.values()) lists.blocks.set(pathIn(frame, part), part);
+      return true;
+    }
+    case "battery": {
+      const wires = reader.raw(block, "packs") !== undefined;
+      put(lists.sources, buildSource(block, reader, frame));
+      return wires || put(lists.loads, buildLoad(block, reader, frame));
+    }
+    case "receiver":
+      lists.receivers.push(buildReceiver(block, reader, frame));
+      return put(lists.loads, buildLoad(block, reader, frame));
+    default:
+      return put(lists.loads, buildLoad(block, reader, frame));
+  }
+}

@@ -1,0 +1,99 @@
+import { parse } from "../grammar/parse";
+import type { ParsedFile } from "../grammar/tree";
+import { Analysis } from "./analysis";
+import type { UnitSystem } from "./checks/say";
+import { Memory } from "./figures/memory";
+import { resolveModel } from "./model/model";
+
+/** What a host gives the engine: texts by address. It knows no file system, no connection and no clock of its own. */
+export interface Host {
+  /** The text of a file that isn't open, or undefined if there is none. */
+  text(uri: string): string | undefined;
+}
+
+export interface Document {
+  readonly uri: string;
+  readonly version: number;
+  readonly text: string;
+}
+
+/** All operations on texts, the same for the editor, the command line and the tests. */
+export class AirframeService {
+  private readonly open = new Map<string, Document>();
+  private readonly parses = new Map<string, ParsedFile>();
+  private readonly analyses = new Map<string, Analysis>();
+  private readonly memory = new Memory();
+  private system: UnitSystem = "metric";
+
+  constructor(private readonly host: Host) {}
+
+  /** Opens a text or takes its newer version. What was worked out of files that use it is forgotten. */
+  update(document: Document): void {
+    this.open.set(document.uri, document);
+    this.forget(document.uri);
+  }
+
+  close(uri: string): void {
+    this.open.delete(uri);
+    this.forget(uri);
+  }
+
+  /** A file on disk, used by open ones, has changed. */
+  forget(uri: string): void {
+    this.parses.delete(uri);
+    for (const [own, analysis] of this.analyses) {
+      if (own === uri || usesFile(analysis, uri)) this.analyses.delete(own);
+    }
+  }
+
+  set units(system: UnitSystem) {
+    if (system === this.system) return;
+    this.system = system;
+    this.analyses.clear();
+  }
+
+  get units(): UnitSystem {
+    return this.system;
+  }
+
+  document(uri: string): Document | undefined {
+    return this.open.get(uri);
+  }
+
+  /** All open texts but this one that use it, to be looked at again when it changes. */
+  usersOf(uri: string): string[] {
+    return [...this.analyses].filter(([own, analysis]) => own !== uri && usesFile(analysis, uri)).map(([own]) => own);
+  }
+
+  parsed(uri: string): ParsedFile | undefined {
+    const known = this.parses.get(uri);
+    if (known) return known;
+    const text = this.open.get(uri)?.text ?? this.host.text(uri);
+    if (text === undefined) return undefined;
+    const parsed = parse(text);
+    this.parses.set(uri, parsed);
+    return parsed;
+  }
+
+  /** The text worked out as far as is quick; `finish()` of it does the rest. The same object while nothing changes. */
+  analysis(uri: string): Analysis | undefined {
+    const known = this.analyses.get(uri);
+    if (known) return known;
+    const source = {
+      parsed: (other: string) => this.parsed(other),
+      text: (other: string) => this.open.get(other)?.text ?? this.host.text(other),
+    };
+    const model = resolveModel(uri, source);
+    if (!model) return undefined;
+    const analysis = new Analysis(model, this.memory, this.system);
+    this.analyses.set(uri, analysis);
+    return analysis;
+  }
+}
+
+function usesFile(analysis: Analysis, uri: string): boolean {
+  const seen = (file: Analysis["model"]["file"]): boolean => [...file.uses.values()].some((used) => used.uri === uri || seen(used));
+  return seen(analysis.model.file);
+}
+
+export const createAirframeService = (host: Host): AirframeService => new AirframeService(host);

@@ -1,0 +1,25 @@
+import type { FigureEntry } from "./entry";
+
+export const wingEntries: readonly FigureEntry[] = [
+  { name: "wing.area", title: "Wing area", dimension: "area", text: "Reference area: all wings, both sides, projected on the plan, with the part inside a fuselage that carries across." },
+  { name: "wing.span", title: "Span", dimension: "length", text: "Largest span of the wings, tip to tip, seen from above." },
+  { name: "wing.mean_chord", title: "Mean aerodynamic chord", dimension: "length", text: "∫c² dy / ∫c dy over all wings: the chord that balance and stability are measured by." },
+  { name: "wing.mean_chord_x", title: "Leading edge of the mean chord", dimension: "length", text: "Where the mean aerodynamic chord begins, aft of the datum." },
+  { name: "wing.aspect_ratio", title: "Aspect ratio", dimension: "ratio", text: "Span² over wing area." },
+  { name: "wing.loading", title: "Wing loading", dimension: "areal_density", text: "Weight over wing area." },
+  { name: "wing.cube_loading", title: "Cubic wing loading", dimension: "density", text: "Weight over wing area to the power 1.5: a wing loading that can be compared between sizes." },
+];
+
+export const aeroEntries: readonly FigureEntry[] = [
+  { name: "aero.lift_slope", title: "Lift slope", dimension: "per_angle", text: "Lift coefficient of the whole aircraft gained per radian of incidence, on the wing area." },
+  { name: "aero.moment_slope", title: "Moment slope", dimension: "per_angle", text: "Pitching-moment coefficient per radian about the quarter of the mean chord, bodies included; nose up positive." },
+];
+
+export const stabilityEntries: readonly FigureEntry[] = [
+  { name: "stability.neutral_point", title: "Neutral point", dimension: "length", text: "Where the balance point would leave no pitch stability, aft of the datum; controls fixed, propeller off." },
+  { name: "stability.static_margin", title: "Static margin", dimension: "ratio", percent: true, text: "How far the balance point lies ahead of the neutral point, in mean chords. Positive is stable." },
+  { name: "stability.cg_aft", title: "Aft limit of the balance point", dimension: "length", text: "Where the static margin is the least that the class asks for." },
+  { name: "stability.tail_volume", title: "Tail volume", dimension: "ratio", text: "Tail area × arm over wing area × mean chord, quarter chord to quarter chord." },
+  { name: "stability.canard_volume", title: "Canard volume", dimension: "ratio", text: "Canard area × arm over wing area × mean chord." },
+  { name: "stability.fin_volume", title: "Fin volume", dimension: "ratio", text: "Fin area × arm over wing area × span; winglets and V-tails count by the sine of their slope." },
+];
