@@ -49,7 +49,7 @@ export function writtenHalf(surface: Instance, reader: Reader): WrittenHalf | un
     const span = reader.quantity(block, "span");
     const chords = reader.taper(block, "chord") ?? both(own.chord);
     if (!span || !chords || span.value <= 0) return undefined;
-    const twists = twistOf(block, reader) ?? [own.twist, own.twist];
+    const twists = twistOf(block, reader, own.twist) ?? [own.twist, own.twist];
     const dihedral = (written(block, "dihedral") ? reader.quantity(block, "dihedral") : own.dihedral) ?? raised;
     const sections = sectionsFor(block, reader) ?? [own.section, own.section];
     const outerEdge = acrossPanel(edge, span, chords, dihedral, block, surface, reader);
@@ -85,10 +85,10 @@ function brought(block: Instance, reader: Reader, before: Tip): Tip {
   };
 }
 
-function twistOf(block: Instance, reader: Reader): readonly [Quantity, Quantity] | undefined {
+function twistOf(block: Instance, reader: Reader, before: Quantity): readonly [Quantity, Quantity] | undefined {
   if (written(block, "twist")) return reader.taper(block, "twist");
-  const washout = written(block, "washout") ? reader.taper(block, "washout") : undefined;
-  return washout && [negate(washout[0]), negate(washout[1])];
+  const washout = written(block, "washout") ? reader.quantity(block, "washout") : undefined;
+  return washout && [before, subtract(before, washout)];
 }
 
 type Sections = readonly [Section<Quantity>, Section<Quantity>];

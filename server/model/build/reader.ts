@@ -1,4 +1,4 @@
-import { kinds } from "../../../grammar/vocabulary";
+import { findProperty } from "../../../grammar/vocabulary";
 import type { BlockName } from "../../../grammar/vocabulary/value";
 import { isQuantity, type Quantity } from "../../../grammar/units/quantity";
 import type { Vec3 } from "../design/geometry";
@@ -10,7 +10,7 @@ export class Reader {
   constructor(readonly world: World) {}
 
   private value(block: Instance, name: string): unknown {
-    const property = kinds[block.kind]?.properties[name];
+    const property = findProperty(block.kind, name);
     return property && this.world.read(block, property);
   }
 

@@ -1,6 +1,7 @@
 import { nearest } from "../../../grammar/nearest";
 import type { Span, ValueNode } from "../../../grammar/tree";
 import { dimensionName, dimensions, sameDimension, type DimensionName } from "../../../grammar/units/dimension";
+import { usualWord } from "../../../grammar/vocabulary";
 import { usualUnits } from "../../../grammar/units/usual";
 import type { Property } from "../../../grammar/vocabulary/schema";
 import type { Value } from "../../../grammar/vocabulary/value";
@@ -29,7 +30,7 @@ export function misfit(property: Property, node: ValueNode, value: Value, expect
 }
 
 function wrongWord(property: Property, words: readonly string[], node: ValueNode, text: string, file: SourceFile): Misfit {
-  const near = nearest(text, words);
+  const near = usualWord(property, text) ?? nearest(text, words);
   const message = `${property.name} is one of ${words.join(", ")}; "${text}" is none of them${near ? `; did you mean ${near}?` : ""}`;
   return { code: "wrong_value", span: node, message, fixes: near ? [rewrite(file, node, `Write ${near}`, near)] : undefined };
 }

@@ -1,7 +1,7 @@
 import { nearest } from "../../../grammar/nearest";
 import type { NamedNode } from "../../../grammar/tree";
 import type { Value } from "../../../grammar/vocabulary/value";
-import { kinds } from "../../../grammar/vocabulary";
+import { findProperty } from "../../../grammar/vocabulary";
 import { isQuantity, type Quantity } from "../../../grammar/units/quantity";
 import { rewrite } from "../problems";
 import type { Instance } from "../resolve/instance";
@@ -101,7 +101,7 @@ function valueOf(node: NamedNode, at: Expression): Value | undefined {
 function valueIn(block: Instance, name: string, at: Expression): Value | undefined {
   const derived = at.world.derived(block, name);
   if (derived) return isQuantity(derived) ? { form: "quantity", quantity: derived } : { form: "point", point: derived as Vec3<Quantity> };
-  const property = kinds[block.kind]?.properties[name];
+  const property = findProperty(block.kind, name);
   const read = property && at.world.read(block, property);
   if (isQuantity(read)) return { form: "quantity", quantity: read };
   if (typeof read === "number") return undefined;

@@ -1,6 +1,6 @@
 import { nearest } from "../../../grammar/nearest";
 import type { BlockNode, EntryNode } from "../../../grammar/tree";
-import { kinds, usualWord } from "../../../grammar/vocabulary";
+import { clashingProperties, findProperty, kinds, kindsWithin, missingProperties, usualKind, usualProperty } from "../../../grammar/vocabulary";
 import type { Kind, Property } from "../../../grammar/vocabulary/schema";
 import type { Fix } from "../../../shared/finding";
 import { rewrite, type Problems } from "../problems";
@@ -19,19 +19,14 @@ export function judgeBlock(block: Instance, problems: Problems): void {
 
 const above = (block: Instance): string => (block.parent?.parent ? block.parent.kind : "file");
 
-/** What may stand in an assembly may be changed where it is placed; a loading may change any part. */
+/** A loading may change any part; where an assembly is placed, its own parts may be changed. */
 function mayStand(block: Instance, kind: Kind): boolean {
-  const place = above(block);
-  if (isInside(block.parent!, "loading")) return true;
-  return kind.within.includes(place) || (place === "place" && kind.within.includes("assembly"));
-}
-
-function kindsIn(place: string): string[] {
-  return Object.values(kinds).filter((k) => k.within.includes(place)).map((k) => k.name);
+  return isInside(block.parent!, "loading") || kind.within.includes(above(block));
 }
 
 function unknownKind(block: Instance, node: BlockNode, problems: Problems): void {
-  const near = usualWord(block.kind) ?? nearest(block.kind, kindsIn(above(block))) ?? nearest(block.kind, Object.keys(kinds));
+  const here = kindsWithin(above(block)).map((k) => k.name);
+  const near = usualKind(block.kind, above(block)) ?? nearest(block.kind, here) ?? nearest(block.kind, Object.keys(kinds));
   const message = `there is no word "${block.kind}"${near ? `; did you mean ${near}?` : ""}`;
   problems.add("unknown_word", "error", block.file, node.kind, message, near ? [rewrite(block.file, node.kind, `Write ${near}`, near)] : undefined);
 }
@@ -53,43 +48,35 @@ const andList = (words: readonly string[]) =>
 function judgeEntry(block: Instance, entry: EntryNode, kind: Kind, problems: Problems): void {
   if (!entry.equals || kind.open) return;
   const name = entry.path.names.map((n) => n.text).join(".");
-  if (Object.hasOwn(kind.properties, name)) return;
-  const near = nearest(name, Object.keys(kind.properties)) ?? synonymIn(name, kind);
+  if (findProperty(kind.name, name)) return;
+  const near = usualProperty(kind.name, name) ?? nearest(name, Object.keys(kind.properties));
   const message = `${block.kind} has no property "${name}"${near ? `; did you mean ${near}?` : ""}`;
   problems.add("unknown_word", "error", block.file, entry.path, message, near ? [rewrite(block.file, entry.path, `Write ${near}`, near)] : undefined);
 }
 
-function synonymIn(name: string, kind: Kind): string | undefined {
-  const usual = usualWord(name);
-  return usual !== undefined && Object.hasOwn(kind.properties, usual) ? usual : undefined;
-}
-
 /** Of some properties only one may be written: they say the same thing in other ways. */
 function judgeGroups(block: Instance, node: BlockNode, kind: Kind, problems: Problems): void {
-  for (const group of kind.exclusive) {
-    const here = (node.body?.items ?? []).filter((item): item is EntryNode => item.type === "entry" && item.value !== undefined)
-      .filter((item) => group.includes(item.path.names.map((n) => n.text).join(".")));
-    if (here.length < 2) continue;
-    const [first, second] = here.map((item) => item.path.names[0].text);
-    problems.add("wrong_value", "error", block.file, here[1].path, `${second} and ${first} say the same thing; keep one of them`);
+  const entries = entriesOf(node);
+  for (const clash of clashingProperties(kind, new Set(entries.keys()))) {
+    const [first, second] = [...entries.keys()].filter((name) => clash.includes(name));
+    problems.add("wrong_value", "error", block.file, entries.get(second)!.path, `${second} and ${first} say the same thing; keep one of them`);
   }
 }
 
+/** What is written in the block by name; a word that stands without a value counts, for it has had its message. */
+function entriesOf(node: BlockNode): Map<string, EntryNode> {
+  const entries = (node.body?.items ?? []).filter((item): item is EntryNode => item.type === "entry");
+  return new Map(entries.map((entry) => [entry.path.names[0].text, entry]));
+}
+
 function judgeNeeded(block: Instance, node: BlockNode, kind: Kind, problems: Problems): void {
-  const missing = Object.values(kind.properties).filter((property) => property.needed && !isThere(block, node, property));
+  const kindsInside = [...block.children.values()].map((child) => child.kind);
+  const there = new Set([...entriesOf(node).keys(), ...block.slots.keys(), ...kindsInside]);
+  const missing = missingProperties(kind, there, block.origin !== undefined || !isFirst(block));
   if (missing.length === 0) return;
   const name = node.name ? `${block.kind} ${block.key}` : block.kind;
   const message = `${name} needs ${andList(missing.map((p) => p.name))}`;
   problems.add("missing_property", "error", block.file, node.name ?? node.kind, message, fill(block, node, missing));
-}
-
-function isThere(block: Instance, node: BlockNode, property: Property): boolean {
-  // Written but broken counts: that has had its message.
-  const begun = (node.body?.items ?? []).some((item) => item.type === "entry" && item.path.names[0].text === property.name);
-  if (begun || block.slots.has(property.name)) return true;
-  if (property.inherited && (block.origin || !isFirst(block))) return true;
-  const kindsInside = new Set([...block.children.values()].map((child) => child.kind));
-  return property.unless.some((other) => block.slots.has(other) || kindsInside.has(other));
 }
 
 function isFirst(block: Instance): boolean {

@@ -1,7 +1,7 @@
-import { kinds } from "../../../grammar/vocabulary";
+import { findProperty } from "../../../grammar/vocabulary";
 import type { Loading } from "../loadings";
 import type { Problems } from "../problems";
-import { descendants, isInside, type Instance, type SourceFile } from "../resolve/instance";
+import { descendants, isInside, type SourceFile } from "../resolve/instance";
 import { judgeBlock } from "./judge-block";
 import { judgeNames } from "./judge-names";
 
@@ -14,9 +14,7 @@ export function judgeFile(file: SourceFile, loadings: readonly Loading[], proble
     judgeBlock(block, problems);
     // What a loading changes is worked out in that loading, where the part itself stands.
     if (isInside(block, "loading") && block.kind !== "loading") continue;
-    for (const name of block.slots.keys()) if (isKnown(block, name)) plain.raw(block, name);
+    for (const name of block.slots.keys()) if (findProperty(block.kind, name)) plain.raw(block, name);
   }
   for (const name of file.lets.keys()) plain.world.letValue(file, name);
 }
-
-const isKnown = (block: Instance, name: string): boolean => Object.hasOwn(kinds[block.kind]?.properties ?? {}, name);
