@@ -3,7 +3,7 @@ import { applyWaivers } from "./checks/waivers";
 import { checks } from "./checks/registry";
 import { runChecks } from "./checks/run";
 import { checkRequirements } from "./checks/require";
-import { sayIn, type Say, type UnitSystem } from "./checks/say";
+import { sayIn, type Say, type System } from "./checks/say";
 import { readLimits } from "./checks/limits";
 import { FigureSet } from "./figures/figure-set";
 import type { Memory } from "./figures/memory";
@@ -18,7 +18,7 @@ export class Analysis {
   complete = false;
   private found: readonly Finding[] = [];
 
-  constructor(readonly model: Model, private readonly memory: Memory, units: UnitSystem) {
+  constructor(readonly model: Model, private readonly memory: Memory, units: System) {
     this.say = sayIn(units);
     this.sets = model.loadings.map((loading) => new FigureSet(loading));
     for (const set of this.sets) putQuickFigures(set);

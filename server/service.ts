@@ -1,7 +1,7 @@
 import { parse } from "../grammar/parse";
 import type { ParsedFile } from "../grammar/tree";
 import { Analysis } from "./analysis";
-import type { UnitSystem } from "./checks/say";
+import type { System } from "./checks/say";
 import { Memory } from "./figures/memory";
 import { resolveModel } from "./model/model";
 
@@ -23,7 +23,7 @@ export class AirframeService {
   private readonly parses = new Map<string, ParsedFile>();
   private readonly analyses = new Map<string, Analysis>();
   private readonly memory = new Memory();
-  private system: UnitSystem = "metric";
+  private system: System = "metric";
 
   constructor(private readonly host: Host) {}
 
@@ -46,13 +46,13 @@ export class AirframeService {
     }
   }
 
-  set units(system: UnitSystem) {
+  set units(system: System) {
     if (system === this.system) return;
     this.system = system;
     this.analyses.clear();
   }
 
-  get units(): UnitSystem {
+  get units(): System {
     return this.system;
   }
 

@@ -61,14 +61,14 @@ function verdict(
   const straddles = band > 0 && (holds(value.value - band) !== ok || holds(value.value + band) !== ok);
   if (ok && !straddles) return [];
   const text = model.file.parsed.text;
-  const percent = figure !== undefined && entryOf(figure)?.percent === true;
+  const style = figure === undefined ? undefined : entryOf(figure)?.style;
   const wording = text.slice(condition.start, condition.end);
   const where = fixed || isOnly(set) ? "" : ` in ${set.loading.name}`;
   const why = node.because ? ` (${node.because.text})` : "";
   const what = text.slice(condition.left.start, condition.left.end);
   const message = ok
-    ? `${what} is ${say(value, percent)}${where}: it holds, but its band reaches past the limit`
-    : `${what} is ${say(value, percent)}${where}; required is ${wording.slice(what.length).trim()}${why}`;
+    ? `${what} is ${say(value, style)}${where}: it holds, but its band reaches past the limit`
+    : `${what} is ${say(value, style)}${where}; required is ${wording.slice(what.length).trim()}${why}`;
   return [{
     code: ok ? "require_close" : "require_failed", severity: ok ? "hint" : "error", message, figure, loading: set.loading.name,
     place: { file: model.file.uri, start: condition.start, end: condition.end },

@@ -1,9 +1,9 @@
+import { display, type Style, type System } from "../../grammar/units/display";
 import type { Quantity } from "../../grammar/units/quantity";
-import { displayBanded, type UnitSystem } from "../../grammar/units/display";
 
-export type { UnitSystem } from "../../grammar/units/display";
+export type { System } from "../../grammar/units/display";
 
-/** A quantity as a person reads it, with its band: `312 mm ± 4 mm`. */
-export type Say = (quantity: Quantity, percent?: boolean) => string;
+/** A quantity as a person reads it, with its band: `312 mm ± 4 mm`. `style` decides where the dimension leaves it open. */
+export type Say = (quantity: Quantity, style?: Style) => string;
 
-export const sayIn = (system: UnitSystem): Say => (quantity, percent) => displayBanded(quantity, system, percent);
+export const sayIn = (system: System): Say => (quantity, style) => display(quantity, system, style).text;

@@ -17,7 +17,7 @@ export const aeroEntries: readonly FigureEntry[] = [
 
 export const stabilityEntries: readonly FigureEntry[] = [
   { name: "stability.neutral_point", title: "Neutral point", dimension: "length", text: "Where the balance point would leave no pitch stability, aft of the datum; controls fixed, propeller off." },
-  { name: "stability.static_margin", title: "Static margin", dimension: "ratio", percent: true, text: "How far the balance point lies ahead of the neutral point, in mean chords. Positive is stable." },
+  { name: "stability.static_margin", title: "Static margin", dimension: "ratio", style: "share", text: "How far the balance point lies ahead of the neutral point, in mean chords. Positive is stable." },
   { name: "stability.cg_aft", title: "Aft limit of the balance point", dimension: "length", text: "Where the static margin is the least that the class asks for." },
   { name: "stability.tail_volume", title: "Tail volume", dimension: "ratio", text: "Tail area × arm over wing area × mean chord, quarter chord to quarter chord." },
   { name: "stability.canard_volume", title: "Canard volume", dimension: "ratio", text: "Canard area × arm over wing area × mean chord." },

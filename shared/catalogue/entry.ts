@@ -1,4 +1,5 @@
 import type { DimensionName } from "../../grammar/units/dimension";
+import type { Style } from "../../grammar/units/display";
 
 /** One figure of the catalogue. Nothing prints a number that isn't in it. */
 export interface FigureEntry {
@@ -8,6 +9,6 @@ export interface FigureEntry {
   /** What it tells a maker, in a sentence or two. */
   readonly text: string;
   readonly dimension: DimensionName;
-  /** Ratios that people read in per cent. */
-  readonly percent?: true;
+  /** How people read it, where the dimension leaves that open: a margin is a `share`, in per cent. */
+  readonly style?: Style;
 }

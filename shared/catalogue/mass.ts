@@ -7,7 +7,7 @@ export const massEntries: readonly FigureEntry[] = [
   { name: "cg.x", title: "Balance point, aft", dimension: "length", text: "Centre of gravity aft of the datum." },
   { name: "cg.y", title: "Balance point, to the right", dimension: "length", text: "Centre of gravity to the right of the plane of symmetry." },
   { name: "cg.z", title: "Balance point, up", dimension: "length", text: "Centre of gravity above the datum." },
-  { name: "cg.chord", title: "Balance point on the mean chord", dimension: "ratio", percent: true, text: "Centre of gravity as a share of the mean aerodynamic chord, from its leading edge." },
+  { name: "cg.chord", title: "Balance point on the mean chord", dimension: "ratio", style: "share", text: "Centre of gravity as a share of the mean aerodynamic chord, from its leading edge." },
   { name: "cg.behind_leading_edge", title: "Balance point behind the leading edge", dimension: "length", text: "From the leading edge at the root of the largest wing, where a modeller measures." },
   { name: "inertia.roll", title: "Roll inertia", dimension: "inertia", text: "Moment of inertia about the x axis through the centre of gravity." },
   { name: "inertia.pitch", title: "Pitch inertia", dimension: "inertia", text: "Moment of inertia about the y axis through the centre of gravity." },

@@ -1,0 +1,15 @@
+import type { FigureSet } from "./figure-set";
+import type { Memory } from "./memory";
+import { putBalanceOnWing, putMass } from "./mass";
+
+/** Weights, balance and planform: what a keystroke can wait for. */
+export function putQuickFigures(set: FigureSet): void {
+  putMass(set);
+  putBalanceOnWing(set);
+}
+
+/** Aerodynamics and power, in steps. */
+export function* putSlowFigures(set: FigureSet, memory: Memory): Generator<void, void> {
+  void set;
+  void memory;
+}
