@@ -97,8 +97,20 @@ export function combineUnits(
     const unit = findUnit(symbol);
     if (!unit) return { unknown: symbol };
     unit.dimension.forEach((n, i) => (total[i] += n * exponent));
-    scale *= unit.scale ** exponent;
+    if (exponent < 0) scale /= unit.scale ** -exponent;
+    else scale *= unit.scale ** exponent;
     if (terms.length === 1 && exponent === 1) offset = unit.offset ?? 0;
   }
   return { dimension: total as unknown as Dimension, scale, offset };
+}
+
+/** The compound a unit text stands for, `g/dm^2` or `/rad`; undefined if it isn't one. */
+export function compoundOf(text: string): Compound | undefined {
+  const pieces = text.match(/[*/]?[^*/^\s\d]+(?:\^-?\d+)?/g) ?? [];
+  if (pieces.join("") !== text || pieces.length === 0) return undefined;
+  const combined = combineUnits(pieces.map((piece) => {
+    const [, symbol, exponent] = /^[*/]?([^^]+)\^?(.*)$/.exec(piece) ?? [];
+    return { symbol, exponent: (piece.startsWith("/") ? -1 : 1) * Number(exponent || 1) };
+  }));
+  return "unknown" in combined ? undefined : combined;
 }

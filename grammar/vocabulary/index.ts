@@ -5,6 +5,7 @@ import { control } from "./control";
 import { controls } from "./controls";
 import { ground } from "./ground";
 import { power } from "./power";
+import { bare } from "./property";
 import type { Kind, Property } from "./schema";
 import { structure } from "./structure";
 import { surfaces } from "./surfaces";
@@ -29,15 +30,13 @@ export const families: Readonly<Record<string, readonly Kind[]>> = {
 };
 
 /** The one table of kinds, by name. */
-export const kinds: Readonly<Record<string, Kind>> = Object.fromEntries(
+export const kinds: Readonly<Record<string, Kind>> = bare(Object.fromEntries(
   Object.values(families).flatMap((family) => family.map((kind) => [kind.name, kind])),
-);
+));
 
 /** A property of a kind; `drop` belongs to every block that is a copy. Undefined for an unknown kind or name. */
 export function findProperty(kind: string, name: string): Property | undefined {
-  const properties = Object.hasOwn(kinds, kind) ? kinds[kind].properties : {};
-  if (Object.hasOwn(properties, name)) return properties[name];
-  return name === "drop" ? copyProperties.drop : undefined;
+  return kinds[kind]?.properties[name] ?? (name === "drop" ? copyProperties.drop : undefined);
 }
 
 /** The kinds that may stand directly in a block of kind `parent`, or in the "file". */
@@ -58,7 +57,7 @@ export function clashingProperties(kind: Kind, written: ReadonlySet<string>): re
 
 /** The kind an unknown word usually means: `stab`, `tailplane`. Those that may stand in `parent` come first. */
 export function usualKind(word: string, parent?: string): string | undefined {
-  const known = (name: string) => Object.hasOwn(kinds, name);
+  const known = (name: string) => kinds[name] !== undefined;
   const fits = (name: string) => known(name) && (parent === undefined || kinds[name].within.includes(parent));
   return synonyms.usualKind(word, fits) ?? synonyms.usualKind(word, known);
 }

@@ -63,10 +63,14 @@ export function named<P extends Properties>(table: P): P {
 
 type Sketch = Pick<Kind, "text" | "within" | "example"> & Partial<Pick<Kind, "massive" | "exclusive" | "open" | "later">>;
 
+/** A record that knows its own names only: `constructor` typed as a property finds nothing. */
+export const bare = <T>(table: Readonly<Record<string, T>>): Readonly<Record<string, T>> =>
+  Object.assign(Object.create(null) as Record<string, T>, table);
+
 /** A kind with its properties; what is not said is no, none or empty. */
 export function kind(name: string, properties: Properties, sketch: Sketch): Kind {
   return {
-    name, properties, text: sketch.text, within: sketch.within, example: sketch.example, massive: sketch.massive ?? false,
+    name, properties: bare(properties), text: sketch.text, within: sketch.within, example: sketch.example, massive: sketch.massive ?? false,
     exclusive: sketch.exclusive ?? [], open: sketch.open ?? false, later: sketch.later ?? false,
   };
 }
