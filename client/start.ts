@@ -18,6 +18,7 @@ export async function start(
   const watcher = workspace.createFileSystemWatcher("**/*.{airframe,dat,csv}");
   const initializationOptions: InitializationOptions = {
     readFile: true,
+    status: true,
     settings: settingsOf(window.activeTextEditor?.document.uri, choice),
   };
   const client = create({

@@ -5,7 +5,10 @@ import type { Severity } from "./finding";
  * gets all findings, hovers and fixes.
  */
 
-/** Server to client: the headline of one document, after each pass over it. */
+/**
+ * Server to client: the headline of one document, right after the diagnostics of the same pass. Only to clients that
+ * announce it: others warn their users of notifications they don't know.
+ */
 export const statusNotification = "sparwright/status";
 
 /** Client's answer to the server's wish for a file it has no editor for; `null` if it can't or mustn't be read. */
@@ -64,6 +67,8 @@ export const defaultSettings: Settings = { units: "metric", severities: {}, load
 export interface InitializationOptions {
   /** The client answers `sparwright/readFile`; without it the server reads from its own file system. */
   readonly readFile?: boolean;
+  /** The client takes `sparwright/status`. */
+  readonly status?: boolean;
   /** For clients that can't be asked. */
   readonly settings?: Partial<Settings>;
 }
