@@ -1,10 +1,12 @@
 import type { FigureSet } from "./figure-set";
 import type { Memory } from "./memory";
 import { putBalanceOnWing, putMass } from "./mass";
+import { putWing } from "./wing";
 
 /** Weights, balance and planform: what a keystroke can wait for. */
 export function putQuickFigures(set: FigureSet): void {
   putMass(set);
+  putWing(set);
   putBalanceOnWing(set);
 }
 
