@@ -1,0 +1,144 @@
+import { EmbeddedActionsParser, EOF, type IToken, type TokenType } from "chevrotain";
+import { Any, DotDot, endOf, Keyword, LBracket, LCurly, LParen, Name, StringToken, Unknown, From, Equals, Dot, Semicolon,
+  RCurly, RParen, RBracket, Comma, To, Within, Plus, Minus, Star, Slash, PlusMinus, Less, LessEqual, Greater,
+  GreaterEqual, UnclosedString, For, Because, As, NumberToken, PointNumber, SizeToken, ForeignString, Yes, No, Let, Use, Require, Waive,
+  DoubleEquals, Colon } from "../tokens";
+import type { MissingNode, Span, SyntaxIssue, TextEdit } from "../tree";
+
+const set = (...types: TokenType[]): ReadonlySet<TokenType> => new Set(types);
+
+/** A value goes on over a line end after these. */
+export const continuing = set(Plus, Minus, Star, Slash, PlusMinus, Comma, To, DotDot, Within, Less, LessEqual, Greater,
+  GreaterEqual, LParen, LBracket);
+/** What a value may begin with, names aside. */
+export const plainStarts = set(NumberToken, PointNumber, SizeToken, StringToken, UnclosedString, ForeignString, LParen,
+  LBracket, Minus, Yes, No);
+/** Words that only ever stand between others. */
+const joining = set(To, Within, For, Because, As);
+export const closers = set(RParen, RBracket);
+export const statementWords = set(Let, Use, Require, Waive);
+export const equalsLike = set(Equals, DoubleEquals, Colon);
+
+export const spanOf = (token: IToken): Span => ({ start: token.startOffset, end: endOf(token) });
+export const edit = (start: number, end: number, text: string): TextEdit => ({ start, end, text });
+
+/** What the rules share: place in the token row, gates, issues. */
+export abstract class Context extends EmbeddedActionsParser {
+  protected text = "";
+  protected issues: SyntaxIssue[] = [];
+  /** Something in this entry has been found wrong: what follows from it is not said again. */
+  protected faulted = false;
+  /** Open brackets around the place. */
+  protected depth = 0;
+  /** Operators seen in the value, so that trees stay shallow enough to walk. */
+  protected operators = 0;
+
+  constructor(skipValidations: boolean) {
+    super([Any], { maxLookahead: 3, skipValidations, recoveryEnabled: false });
+  }
+
+  protected begin(text: string, tokens: IToken[]): void {
+    this.text = text;
+    this.issues = [];
+    this.faulted = false;
+    this.depth = 0;
+    this.input = tokens;
+  }
+
+  /** A slip that costs nothing: the tree is as if it had been written right. */
+  protected mend(span: Span, message: string, title?: string, ...edits: TextEdit[]): void {
+    const { start, end } = span;
+    this.issues.push(title === undefined ? { start, end, message } : { start, end, message, fix: { title, edits } });
+  }
+
+  /** A mistake that leaves a hole. The first in an entry speaks for the entry. */
+  protected fault(span: Span, message: string, title?: string, ...edits: TextEdit[]): void {
+    if (this.faulted) return;
+    this.faulted = true;
+    this.mend(span, message, title, ...edits);
+  }
+
+  protected get next(): IToken {
+    return this.LA(1);
+  }
+
+  protected get last(): IToken {
+    return this.LA(0);
+  }
+
+  /** End of the token before: where a missing thing would stand. */
+  protected get here(): Span {
+    const last = this.LA(0);
+    const at = last.tokenType === EOF ? 0 : endOf(last);
+    return { start: at, end: at };
+  }
+
+  protected missingNode(): MissingNode {
+    return { type: "missing", ...this.here };
+  }
+
+  protected readonly sameLine = (): boolean => this.LA(1).startLine === this.LA(0).startLine;
+
+  /** May an operator go on with the value before it? */
+  protected readonly onward = (): boolean => (this.depth > 0 || this.sameLine()) && this.operators < 500;
+
+  protected isName(k: number): boolean {
+    return this.LA(k).tokenType === Name;
+  }
+
+  protected isKeyword(k: number): boolean {
+    return this.LA(k).tokenType.CATEGORIES?.includes(Keyword) ?? false;
+  }
+
+  private sameLineAs(k: number): boolean {
+    return this.LA(k).startLine === this.LA(k - 1).startLine;
+  }
+
+  /** `name =`, `name.name =` at the k-th token on; also with a sign people write for `=`. */
+  protected assignmentAhead(k = 1): boolean {
+    if (!this.isName(k) && !this.isKeyword(k)) return false;
+    k++;
+    while (this.LA(k).tokenType === Dot && (this.isName(k + 1) || this.isKeyword(k + 1))) k += 2;
+    return equalsLike.has(this.LA(k).tokenType) && this.sameLineAs(k);
+  }
+
+  /** `kind {`, `kind name "title" {`, `kind name from` at the k-th token on. */
+  protected blockAhead(k = 1): boolean {
+    if (!this.isName(k)) return false;
+    k++;
+    if (this.sameLineAs(k) && (this.isName(k) || (this.isKeyword(k) && this.LA(k).tokenType !== From))) k++;
+    if (this.sameLineAs(k) && (this.LA(k).tokenType === StringToken || this.LA(k).tokenType === UnclosedString)) k++;
+    const { tokenType } = this.LA(k);
+    return tokenType === LCurly || (tokenType === From && this.sameLineAs(k));
+  }
+
+  /** Does something of its own begin here, so that a value before it can't go on? */
+  protected entryAhead(): boolean {
+    const { tokenType } = this.LA(1);
+    return statementWords.has(tokenType) || this.assignmentAhead() || this.blockAhead();
+  }
+
+  /** May a value, or a part of one, begin here? */
+  protected readonly valueHere = (): boolean => {
+    if (joining.has(this.next.tokenType)) return false;
+    if (this.sameLine()) return this.depth < 64 || !(this.next.tokenType === LParen || this.next.tokenType === LBracket);
+    if (this.depth === 0 && !continuing.has(this.last.tokenType)) return false;
+    return !this.entryAhead();
+  };
+
+  /** Has the entry more on its line than it should? */
+  protected readonly restAhead = (): boolean => {
+    const { tokenType } = this.LA(1);
+    return this.sameLine() && tokenType !== Semicolon && tokenType !== RCurly && tokenType !== EOF &&
+      this.last.tokenType !== Semicolon;
+  };
+
+  /** Says that the token ahead is out of place. */
+  protected unexpected(token: IToken): void {
+    const { image, tokenType } = token;
+    const said = tokenType === Unknown ? `\`${image}\` has no meaning here; remove it`
+      : closers.has(tokenType) ? `\`${image}\` closes nothing; remove it`
+        : `\`${image}\` is not expected here; begin a new line or put ; before a new entry`;
+    this.fault(spanOf(token), said);
+  }
+}
