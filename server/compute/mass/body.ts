@@ -12,9 +12,8 @@ export type BodyForm = Pick<Body, "nose" | "shape" | "stations">;
 export function bodyShell(body: BodyForm): Moments {
   const sum = noMoments();
   addMoments(sum, bodySides(body));
-  for (const station of new Set([body.stations[0], body.stations[body.stations.length - 1]])) {
-    if (station) addSection(sum, 1, body, station);
-  }
+  addSection(sum, 1, body, body.stations[0]);
+  addSection(sum, 1, body, body.stations[body.stations.length - 1]);
   return sum;
 }
 
@@ -61,7 +60,7 @@ interface OutlinePoint {
   readonly weight: number;
 }
 
-const outlines: Readonly<Record<"oval" | "box", readonly OutlinePoint[]>> = { oval: ovalOutline(48), box: boxOutline() };
+const outlines: Readonly<Record<"oval" | "box", readonly OutlinePoint[]>> = { oval: ovalOutline(32), box: boxOutline() };
 
 /** Equal steps of the angle: for a closed smooth curve their sum converges faster than any power of the step. */
 function ovalOutline(n: number): OutlinePoint[] {
@@ -91,7 +90,7 @@ function addSides(to: Sum, nose: Body["nose"], outline: readonly OutlinePoint[],
       const oy = p.dy * halfWidth;
       const oz = p.dz * halfHeight;
       // |tangent along × tangent around|
-      const area = Math.hypot(dx * oy, dx * oz, dy * oz - dz * oy);
+      const area = Math.sqrt((dx * oy) ** 2 + (dx * oz) ** 2 + (dy * oz - dz * oy) ** 2);
       addPoint(to, along * p.weight * area, x, nose[1] + p.y * halfWidth, z + p.z * halfHeight);
     }
   }

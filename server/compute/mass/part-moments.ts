@@ -4,12 +4,12 @@ import { addChange, noBanded, type BandedMoments, type BandedSum } from "./bande
 import { massElements } from "./elements";
 import type { MassElement, MassParts } from "./element";
 import { addMoments } from "./moments";
-import { sectionSlices, type SectionSlices } from "./section";
+import { Shapes } from "./shapes";
 
 /** Moments of everything that weighs something, by its own path, with their changes. A path comes once for each part it belongs to. */
 export function partMoments(design: MassParts<Quantity>): (readonly [path: string, moments: BandedMoments])[] {
-  const slices = sectionSlices();
-  return partsOf(design).flatMap((part) => [...bandedPaths(part, slices)]);
+  const shapes = new Shapes();
+  return partsOf(design).flatMap((part) => [...bandedPaths(part, shapes)]);
 }
 
 /** The design as single parts. Deflections don't weigh anything. */
@@ -23,7 +23,7 @@ function partsOf({ surfaces, bodies, members, loads, allowance }: MassParts<Quan
   ];
 }
 
-function bandedPaths(part: MassParts<Quantity>, slices: SectionSlices): ReadonlyMap<string, BandedMoments> {
+function bandedPaths(part: MassParts<Quantity>, shapes: Shapes): ReadonlyMap<string, BandedMoments> {
   const out = new Map<string, BandedSum>();
   const ready = settler(part);
   const each = (elements: readonly MassElement[], use: (sum: BandedSum, element: MassElement) => void): void => {
@@ -33,10 +33,10 @@ function bandedPaths(part: MassParts<Quantity>, slices: SectionSlices): Readonly
       use(sum, e);
     }
   };
-  each(massElements(ready.nominal, slices), (sum, e) => addMoments(sum.middle, e.moments));
+  each(massElements(ready.nominal, shapes), (sum, e) => addMoments(sum.middle, e.moments));
   for (const variable of ready.variables) {
-    each(massElements(ready.at(variable, 1), slices), (sum, e) => addChange(sum, variable, e.moments, 0.5));
-    each(massElements(ready.at(variable, -1), slices), (sum, e) => addChange(sum, variable, e.moments, -0.5));
+    each(massElements(ready.at(variable, 1), shapes), (sum, e) => addChange(sum, variable, e.moments, 0.5));
+    each(massElements(ready.at(variable, -1), shapes), (sum, e) => addChange(sum, variable, e.moments, -0.5));
   }
   return out;
 }

@@ -1,8 +1,8 @@
 import type { Surface } from "../../model/design/geometry";
 import { element, totalMass, type MassElement } from "./element";
 import { addMoments, movedAft, noMoments, scaled } from "./moments";
-import { panelArea, panelSkin, panelVolume, placedPanels, type PlacedPanel } from "./panel";
-import type { SectionSlices } from "./section";
+import { panelArea, placedPanels, type PlacedPanel } from "./panel";
+import type { Shapes } from "./shapes";
 import { skinMass, skinWeighs } from "./skin";
 import { pointMoments, sparMoments } from "./solids";
 
@@ -11,17 +11,17 @@ import { pointMoments, sparMoments } from "./solids";
  * the allowance on what is computed. With one: that weight, in proportion to the same; panels with neither weight nor
  * skin share what is left by area. `balance` moves the whole along x.
  */
-export function surfaceElements(surface: Surface, allowance: number, slices: SectionSlices): MassElement[] {
+export function surfaceElements(surface: Surface, allowance: number, shapes: Shapes): MassElement[] {
   const panels = placedPanels(surface);
   const elements = surface.weight === undefined
-    ? builtElements(surface, panels, 1 + allowance, slices)
-    : weighedElements(surface, panels, surface.weight, slices);
+    ? builtElements(surface, panels, 1 + allowance, shapes)
+    : weighedElements(surface, panels, surface.weight, shapes);
   return balanced(surface, elements);
 }
 
-function builtElements(surface: Surface, panels: readonly PlacedPanel[], factor: number, slices: SectionSlices): MassElement[] {
+function builtElements(surface: Surface, panels: readonly PlacedPanel[], factor: number, shapes: Shapes): MassElement[] {
   return [
-    ...panels.flatMap((placed) => panelElements(surface, placed, factor, slices)),
+    ...panels.flatMap((placed) => panelElements(surface, placed, factor, shapes)),
     ...surface.spars.flatMap((spar) => {
       const shape = sparMoments(spar);
       return element(spar.path, "spar", shape, shape.mass * spar.density * factor);
@@ -29,13 +29,13 @@ function builtElements(surface: Surface, panels: readonly PlacedPanel[], factor:
   ];
 }
 
-function panelElements(surface: Surface, placed: PlacedPanel, factor: number, slices: SectionSlices): MassElement[] {
+function panelElements(surface: Surface, placed: PlacedPanel, factor: number, shapes: Shapes): MassElement[] {
   const { weight, name } = placed.panel;
   const path = `${surface.path}.${name}`;
-  if (weight !== undefined) return element(path, "panel", panelSkin(placed, slices), weight);
+  if (weight !== undefined) return element(path, "panel", shapes.panelSkin(placed), weight);
   if (!skinWeighs(surface.skin)) return [];
-  const faces = panelSkin(placed, slices);
-  const inside = panelVolume(placed, slices);
+  const faces = shapes.panelSkin(placed);
+  const inside = shapes.panelVolume(placed);
   const { walls, fill } = skinMass(surface.skin, faces.mass, inside.mass);
   return [
     ...element(path, "skin", faces, walls * factor),
@@ -43,25 +43,25 @@ function panelElements(surface: Surface, placed: PlacedPanel, factor: number, sl
   ];
 }
 
-function weighedElements(surface: Surface, panels: readonly PlacedPanel[], weight: number, slices: SectionSlices): MassElement[] {
-  const known = builtElements(surface, panels, 1, slices);
+function weighedElements(surface: Surface, panels: readonly PlacedPanel[], weight: number, shapes: Shapes): MassElement[] {
+  const known = builtElements(surface, panels, 1, shapes);
   const knownMass = totalMass(known);
   const bare = panels.filter(({ panel }) => panel.weight === undefined && !skinWeighs(surface.skin));
   const rest = weight - knownMass;
   if (knownMass > 0 && (bare.length === 0 || rest <= 0)) {
     return known.map((e) => ({ ...e, moments: scaled(e.moments, weight / knownMass) }));
   }
-  return [...known, ...byArea(surface, bare, rest, slices)];
+  return [...known, ...byArea(surface, bare, rest, shapes)];
 }
 
-function byArea(surface: Surface, panels: readonly PlacedPanel[], mass: number, slices: SectionSlices): MassElement[] {
+function byArea(surface: Surface, panels: readonly PlacedPanel[], mass: number, shapes: Shapes): MassElement[] {
   const area = panels.reduce((sum, { panel }) => sum + panelArea(panel), 0);
   if (!(area > 0)) {
     const root = rootLeadingEdge(surface);
     return root ? element(surface.path, "whole", pointMoments(root), mass) : [];
   }
   return panels.flatMap((placed) => element(
-    `${surface.path}.${placed.panel.name}`, "whole", panelSkin(placed, slices), (mass * panelArea(placed.panel)) / area,
+    `${surface.path}.${placed.panel.name}`, "whole", shapes.panelSkin(placed), (mass * panelArea(placed.panel)) / area,
   ));
 }
 
