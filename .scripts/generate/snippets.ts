@@ -70,10 +70,11 @@ function head(kind: Kind, stops: Stops): string {
 }
 
 function block(kind: Kind, stops: Stops, indent: string): string[] {
+  const first = `${indent}${head(kind, stops)}`;
   const properties = asked(kind).map((property) => `${indent}\t${property.name} = ${written(property, stops)}`);
   const inner = (children[kind.name] ?? []).flatMap((child) => block(kinds[child], stops, `${indent}\t`));
   const end = indent === "" ? ["\t$0"] : [];
-  return [`${indent}${head(kind, stops)}`, ...properties, ...inner, ...end, `${indent}}`];
+  return [first, ...properties, ...inner, ...end, `${indent}}`];
 }
 
 const fromStatement: Readonly<Record<string, readonly string[]>> = {

@@ -74,7 +74,6 @@ function rules(): readonly Rule[] {
 
 /** The highlighting grammar, whole. Blocks nest by braces only, so one flat list of rules serves every depth. */
 export const textmate = () => ({
-  $schema: "https://raw.githubusercontent.com/martinring/tmlanguage/master/tmlanguage.json",
   name: "Airframe",
   scopeName: "source.airframe",
   fileTypes: ["airframe"],
