@@ -15,13 +15,21 @@ export interface Document {
   readonly uri: string;
   readonly version: number;
   readonly text: string;
+  /** How its figures are said; as the service's own where not given. */
+  readonly units?: System;
+}
+
+interface Worked {
+  readonly analysis: Analysis;
+  /** Addresses it asked for, whether there was anything or not. */
+  readonly asked: Set<string>;
 }
 
 /** All operations on texts, the same for the editor, the command line and the tests. */
 export class AirframeService {
   private readonly open = new Map<string, Document>();
   private readonly parses = new Map<string, ParsedFile>();
-  private readonly analyses = new Map<string, Analysis>();
+  private readonly analyses = new Map<string, Worked>();
   private readonly memory = new Memory();
   private system: System = "metric";
 
@@ -41,9 +49,7 @@ export class AirframeService {
   /** A file on disk, used by open ones, has changed. */
   forget(uri: string): void {
     this.parses.delete(uri);
-    for (const [own, analysis] of this.analyses) {
-      if (own === uri || usesFile(analysis, uri)) this.analyses.delete(own);
-    }
+    for (const [own, { asked }] of this.analyses) if (asked.has(uri)) this.analyses.delete(own);
   }
 
   set units(system: System) {
@@ -60,15 +66,16 @@ export class AirframeService {
     return this.open.get(uri);
   }
 
-  /** All open texts but this one that use it, to be looked at again when it changes. */
+  /** All texts but this one that rest on it, or asked for it in vain: to be looked at again when it changes. */
   usersOf(uri: string): string[] {
-    return [...this.analyses].filter(([own, analysis]) => own !== uri && usesFile(analysis, uri)).map(([own]) => own);
+    return [...this.analyses].filter(([own, { asked }]) => own !== uri && asked.has(uri)).map(([own]) => own);
   }
 
-  parsed(uri: string): ParsedFile | undefined {
+  parsed(uri: string, asked?: Set<string>): ParsedFile | undefined {
+    asked?.add(uri);
     const known = this.parses.get(uri);
     if (known) return known;
-    const text = this.open.get(uri)?.text ?? this.host.text(uri);
+    const text = this.textOf(uri);
     if (text === undefined) return undefined;
     const parsed = parse(text);
     this.parses.set(uri, parsed);
@@ -78,22 +85,28 @@ export class AirframeService {
   /** The text worked out as far as is quick; `finish()` of it does the rest. The same object while nothing changes. */
   analysis(uri: string): Analysis | undefined {
     const known = this.analyses.get(uri);
-    if (known) return known;
+    if (known) return known.analysis;
+    const asked = new Set<string>();
     const source = {
-      parsed: (other: string) => this.parsed(other),
-      text: (other: string) => this.open.get(other)?.text ?? this.host.text(other),
+      parsed: (other: string) => this.parsed(other, asked),
+      text: (other: string) => this.textOf(other, asked),
     };
     const model = resolveModel(uri, source);
     if (!model) return undefined;
-    const analysis = new Analysis(model, this.memory, this.system);
-    this.analyses.set(uri, analysis);
+    const analysis = new Analysis(model, this.memory, this.open.get(uri)?.units ?? this.system);
+    this.analyses.set(uri, { analysis, asked });
     return analysis;
   }
-}
 
-function usesFile(analysis: Analysis, uri: string): boolean {
-  const seen = (file: Analysis["model"]["file"]): boolean => [...file.uses.values()].some((used) => used.uri === uri || seen(used));
-  return seen(analysis.model.file);
+  /** What the analysis of that text has asked for, itself included; nothing while there is none. */
+  askedBy(uri: string): ReadonlySet<string> {
+    return this.analyses.get(uri)?.asked ?? new Set();
+  }
+
+  private textOf(uri: string, asked?: Set<string>): string | undefined {
+    asked?.add(uri);
+    return this.open.get(uri)?.text ?? this.host.text(uri);
+  }
 }
 
 export const createAirframeService = (host: Host): AirframeService => new AirframeService(host);
