@@ -17,5 +17,5 @@ function missingOf(surface: Surface): string[] {
   const panels = surface.halves.flatMap((half) => half.panels);
   const bare = panels.filter((panel) => panel.weight === undefined);
   if (bare.length < panels.length) return [...new Set(bare.map((panel) => `${surface.path}.${panel.name}`))];
-  return surface.spars.length > 0 ? [] : [surface.path];
+  return [surface.path];
 }
