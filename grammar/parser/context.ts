@@ -30,11 +30,13 @@ export abstract class Context extends EmbeddedActionsParser {
   protected faulted = false;
   /** Open brackets around the place. */
   protected depth = 0;
+  /** The rules are being recorded, not run. What is rarely there is only asked for then, or when its token is ahead. */
+  protected recording = true;
   /** Operators seen in the value, so that trees stay shallow enough to walk. */
   protected operators = 0;
 
   constructor(skipValidations: boolean) {
-    super([Any], { maxLookahead: 3, skipValidations, recoveryEnabled: false });
+    super([Any], { maxLookahead: 1, skipValidations, recoveryEnabled: false });
   }
 
   protected begin(text: string, tokens: IToken[]): void {

@@ -25,6 +25,7 @@ export class AirframeParser extends Statements {
   constructor(skipValidations = true) {
     super(skipValidations);
     this.performSelfAnalysis();
+    this.recording = false;
   }
 
   /** Never throws, whatever the tokens. */
@@ -65,7 +66,7 @@ export class AirframeParser extends Statements {
     const items: StatementNode[] = [];
     this.MANY(() => {
       this.ACTION(this.beginItem);
-      const item = this.OR<StatementNode | undefined>({ MAX_LOOKAHEAD: 1, IGNORE_AMBIGUITIES: true, DEF: [
+      const item = this.OR<StatementNode | undefined>({ IGNORE_AMBIGUITIES: true, DEF: [
         { ALT: () => {
           this.CONSUME(Semicolon);
           return undefined;
@@ -223,7 +224,7 @@ export class AirframeParser extends Statements {
     this.ACTION(() => { if (kind) this.openBody(kind, indent ?? 1, brace); });
     this.MANY({ GATE: this.inside, DEF: () => {
       this.ACTION(this.beginItem);
-      const item = this.OR<Item | undefined>({ MAX_LOOKAHEAD: 1, IGNORE_AMBIGUITIES: true, DEF: [
+      const item = this.OR<Item | undefined>({ IGNORE_AMBIGUITIES: true, DEF: [
         { ALT: () => {
           this.CONSUME(Semicolon);
           return undefined;
