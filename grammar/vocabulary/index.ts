@@ -44,10 +44,20 @@ export function kindsWithin(parent: string): readonly Kind[] {
   return Object.values(kinds).filter((kind) => kind.within.includes(parent));
 }
 
-/** Properties that must be written and are not. `goesOn`: the block is a panel after the first, which inherits. */
+/**
+ * Properties that must be written and are not; of alternatives the first. `goesOn`: the block is a panel after the
+ * first, which inherits.
+ */
 export function missingProperties(kind: Kind, written: ReadonlySet<string>, goesOn = false): readonly Property[] {
-  return Object.values(kind.properties).filter((property) =>
-    property.needed && !written.has(property.name) && !(goesOn && property.inherited) && !property.unless.some((name) => written.has(name)));
+  const missing: Property[] = [];
+  const settled = new Set(written);
+  for (const property of Object.values(kind.properties)) {
+    if (!property.needed || settled.has(property.name) || (goesOn && property.inherited)) continue;
+    if (property.unless.some((name) => settled.has(name))) continue;
+    missing.push(property);
+    settled.add(property.name);
+  }
+  return missing;
 }
 
 /** Groups of written properties of which only one may stand: `sweep` beside `offset`. */
