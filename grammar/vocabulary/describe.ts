@@ -17,7 +17,7 @@ export function describeForm(form: Form): string {
     case "reference": return describeReference(form.kinds, form.list);
     case "names": return "a list of names";
     case "outputs": return "a list, one entry a channel";
-    case "section": return "`naca(…)` or `flat(…)`" + (form.blocks ? ", or the name of a `foil`" : "");
+    case "section": return "`naca(…)` or `flat(…)`" + (form.blocks ? ", or the name of a `foil`" : "") + (form.taper ? "; or two with `to` between" : "");
   }
 }
 

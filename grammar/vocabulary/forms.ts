@@ -161,3 +161,11 @@ export const section = (withBlocks: boolean): Read<SectionValue> => (value) => {
   const ways = `naca("2412") or flat(3 %)`;
   return new Refusal(withBlocks ? `takes ${ways}, or the name of a foil` : `takes ${ways}`);
 };
+
+/** One section for both ends of a panel, or two with `to` between. */
+export const sections: Read<readonly [SectionValue, SectionValue]> = (value) => {
+  const read = section(true);
+  if (value.form === "pair" && value.operator === "to") return either(read(value.left), read(value.right));
+  const one = read(value);
+  return one instanceof Refusal ? one : [one, one];
+};

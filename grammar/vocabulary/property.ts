@@ -52,8 +52,9 @@ export const property = {
   outputs: (kinds: readonly string[], words: Words) =>
     declare({ form: "outputs", kinds }, forms.judged(forms.outputs(kinds)), words),
   /** `naca` or `flat` only: what a `foil` block itself is made of. */
-  shape: (words: Words) => declare({ form: "section", blocks: false }, forms.judged(forms.section(false)), words),
-  section: (words: Words) => declare({ form: "section", blocks: true }, forms.judged(forms.section(true)), words),
+  shape: (words: Words) => declare({ form: "section", blocks: false, taper: false }, forms.judged(forms.section(false)), words),
+  section: (words: Words) => declare({ form: "section", blocks: true, taper: false }, forms.judged(forms.section(true)), words),
+  sections: (words: Words) => declare({ form: "section", blocks: true, taper: true }, forms.judged(forms.sections), words),
 } as const;
 
 /** Gives each property the name it has in the record. */

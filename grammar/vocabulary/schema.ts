@@ -19,8 +19,8 @@ export type Form =
   | { readonly form: "names" }
   /** Channel by channel: a name, the word `none`, or a list of names for a Y-lead. */
   | { readonly form: "outputs"; readonly kinds: readonly string[] }
-  /** `naca("2412")`, `flat(3 %)` or, with `blocks`, the name of a `foil`. */
-  | { readonly form: "section"; readonly blocks: boolean };
+  /** `naca("2412")`, `flat(3 %)` or, with `blocks`, the name of a `foil`; with `taper`, two with `to` between. */
+  | { readonly form: "section"; readonly blocks: boolean; readonly taper: boolean };
 
 export interface Property<T = unknown> {
   readonly name: string;

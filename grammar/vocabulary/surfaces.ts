@@ -73,8 +73,8 @@ export const panelProperties = named({
   washout: property.quantity("angle", {
     text: "How far the tip is turned nose down against this panel's root, instead of `twist`.", example: "2 deg", range: withinDegrees(45),
   }),
-  foil: property.section({
-    text: "The section of this panel. A later panel starts with that of the one before.", example: 'naca("2412")',
+  foil: property.sections({
+    text: "The section at its root, `to` that at its tip. A later panel starts with that of the one before.", example: 'naca("2412")',
     default: "as its surface", inherited: true,
   }),
   weight: property.quantity("mass", {

@@ -51,6 +51,7 @@ describe("what a property refuses, and why", () => {
     ["airframe.datum", "3 mm", "takes text in quotes", "wrong_value"],
     ["material.softens_at", "900 degC", "must lie between 20 degC and 500 degC", "wrong_value"],
     ["air.altitude", "20 km", "must lie between -500 m and 11 km", "wrong_value"],
+    ["panel.foil", 'naca("4412") to 3 %', 'takes naca("2412") or flat(3 %), or the name of a foil', "wrong_value"],
     ["foil.shape", "3 %", 'takes naca("2412") or flat(3 %)', "wrong_value"],
     ["wing.foil", "3 %", 'takes naca("2412") or flat(3 %), or the name of a foil', "wrong_value"],
     ["wing.foil", "flat(50 %)", "takes a thickness of at most 30 % of the chord in flat, such as flat(3 %)", "wrong_value"],
@@ -76,6 +77,8 @@ describe("what a property gives back", () => {
     ["wing.mirror", "no", false],
     ["airframe.datum", '"firewall"', "firewall"],
     ["wing.foil", 'naca("23112")', { form: "naca", digits: "23112" }],
+    ["panel.foil", 'naca("4412") to naca("2412")', [{ digits: "4412" }, { digits: "2412" }]],
+    ["panel.foil", 'naca("4412")', [{ digits: "4412" }, { digits: "4412" }]],
     ["wing.foil", "flat(3 %)", { form: "flat", thickness: { value: 0.03 } }],
   ])("%s = %s", (path, text, value) => {
     const found = judged(path, text);
