@@ -79,6 +79,12 @@ export abstract class Context extends EmbeddedActionsParser {
     return { type: "missing", ...this.here };
   }
 
+  /** Is a token of that type next? While the rules are recorded, always. */
+  protected ahead(type: TokenType, other = type): boolean {
+    const { tokenType } = this.LA(1);
+    return tokenType === type || tokenType === other || this.recording;
+  }
+
   protected readonly sameLine = (): boolean => this.LA(1).startLine === this.LA(0).startLine;
 
   /** May an operator go on with the value before it? */

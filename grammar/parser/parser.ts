@@ -90,7 +90,7 @@ export class AirframeParser extends Statements {
 
   /** A property outside all blocks, read as the `let` it may have been meant to be. */
   private readonly looseEntry: ParserMethod<[], LetNode | undefined> = this.RULE("looseEntry", () => {
-    const entry = this.SUBRULE(this.entry_);
+    const entry = this.SUBRULE(this.entry);
     return this.ACTION((): LetNode | undefined => {
       const { names, start, end } = entry.path;
       const typed = this.text.slice(start, end);
@@ -156,16 +156,17 @@ export class AirframeParser extends Statements {
 
   private readonly junkAhead = (): boolean => (this.braces > 0 ? this.next.tokenType !== EOF : this.restAhead() && !this.anotherAhead());
 
-  protected readonly entry_: ParserMethod<[], EntryNode> = this.RULE("entry", () => {
+  protected readonly entry: ParserMethod<[], EntryNode> = this.RULE("entry", () => {
     const path = this.SUBRULE(this.path);
-    const broken = this.ACTION(() => this.last.tokenType === Dot);
-    const assigned = this.SUBRULE(this.assigned, { ARGS: [this.ACTION(() => this.textOf(path)), path.start] });
-    return this.ACTION(() => {
-      const node: EntryNode = { type: "entry", start: path.start, end: this.here.end, path };
+    const broken = this.last.tokenType === Dot;
+    const assigned = this.SUBRULE(this.assigned, { ARGS: [this.textOf(path), path.start] });
+    return this.ACTION((): EntryNode => {
+      const { start } = path;
+      const { end } = this.here;
       if (!assigned) this.sayAlone(path);
-      if (!assigned || broken) return node;
+      if (!assigned || broken) return { type: "entry", start, end, path };
       const equals = assigned.equals ? spanOf(assigned.equals) : { start: path.end, end: path.end };
-      return { ...node, equals, value: assigned.value };
+      return { type: "entry", start, end, path, equals, value: assigned.value };
     });
   });
 
@@ -181,7 +182,7 @@ export class AirframeParser extends Statements {
   protected readonly block: ParserMethod<[], BlockNode> = this.RULE("block", () => {
     const kind = this.CONSUME(Name);
     const indent = this.lineIndent;
-    const name = this.OPTION({ GATE: this.nameAhead_, DEF: () => this.SUBRULE(this.name) });
+    const name = this.OPTION({ GATE: this.nameFollows, DEF: () => this.SUBRULE(this.name) });
     const title = this.OPTION2({ GATE: this.sameLine, DEF: () => this.SUBRULE(this.string) });
     const from = this.OPTION3({ GATE: this.sameLine, DEF: () => {
       this.CONSUME(From);
@@ -197,7 +198,7 @@ export class AirframeParser extends Statements {
     });
   });
 
-  private readonly nameAhead_ = (): boolean => this.sameLine() && this.next.tokenType !== From;
+  private readonly nameFollows = (): boolean => this.sameLine() && this.next.tokenType !== From;
   private readonly bodyAhead = (): boolean => this.next.tokenType === LCurly || this.bracelessAhead();
 
   /** Lines indented under a head without its `{`, and a `}` too many for it somewhere below. */
@@ -230,7 +231,7 @@ export class AirframeParser extends Statements {
           return undefined;
         } },
         { GATE: this.isBlock, ALT: () => this.SUBRULE(this.block) },
-        { GATE: this.isEntry, ALT: () => this.SUBRULE(this.entry_) },
+        { GATE: this.isEntry, ALT: () => this.SUBRULE(this.entry) },
         { ALT: () => this.SUBRULE(this.waiveStatement) },
         { ALT: () => {
           this.SUBRULE(this.misplaced);

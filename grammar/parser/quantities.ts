@@ -1,17 +1,15 @@
-import type { IToken, ParserMethod } from "chevrotain";
+import type { IOrAlt, IToken, ParserMethod } from "chevrotain";
 import { Caret, Comma, Degree, Dot, endOf, Equals, LParen, Minus, Name, NumberToken, Percent, PointNumber, Slash, SizeToken,
   Star, Superscript } from "../tokens";
 import type { QuantityNode, UnitNode, UnitTerm, ValueNode } from "../tree";
-import { findUnit } from "../units/units";
+import { findUnit, unitSymbols } from "../units/units";
 import { Context, edit, equalsLike, spanOf } from "./context";
 import { likelyUnit, plainSymbol, stepsDown } from "./unit-words";
-
-type Term = UnitTerm & { readonly typed: string };
 
 /** Numbers and their units, and the ways people write them that the language does not. */
 export abstract class Quantities extends Context {
   /** Where the value's entry begins and what it is called, for fixes that rewrite it. */
-  protected entry: { readonly start: number; readonly name: string } | undefined;
+  protected subject: { readonly start: number; readonly name: string } | undefined;
 
   private readonly unitFollows = (): boolean => {
     if (!this.sameLine()) return false;
@@ -33,9 +31,6 @@ export abstract class Quantities extends Context {
 
   private readonly unitGoesOn = (): boolean =>
     (this.next.tokenType === Slash || this.next.tokenType === Star) && this.sameLine() && this.symbolAt(2);
-
-  private readonly exponentFollows = (): boolean => this.sameLine() &&
-    (this.next.tokenType === Superscript || this.next.tokenType === Caret);
 
   /** `12,5`: digits on both sides with nothing between. Inside brackets a comma parts values. */
   private readonly decimalComma = (): boolean => this.next.tokenType === Comma && this.depth === 0 &&
@@ -70,14 +65,17 @@ export abstract class Quantities extends Context {
     return (negative ? -1 : 1) * Number(digits.image);
   }
 
-  private readonly term: ParserMethod<[divided?: boolean], Term> = this.RULE("term", (divided?: boolean) => {
-    const token = this.OR([{ ALT: () => this.CONSUME(Name) }, { ALT: () => this.CONSUME(Degree) }]);
-    const exponent = this.OPTION({ GATE: this.exponentFollows, DEF: () => this.SUBRULE(this.exponent) }) ?? 1;
+  private readonly term: ParserMethod<[divided?: boolean], UnitTerm> = this.RULE("term", (divided?: boolean) => {
+    const token = this.OR(this.symbols);
+    const exponent = this.ahead(Caret, Superscript)
+      ? this.OPTION({ GATE: this.sameLine, DEF: () => this.SUBRULE(this.exponent) }) ?? 1 : 1;
     return this.ACTION(() => ({
-      start: token.startOffset, end: this.here.end, typed: token.image, symbol: plainSymbol(token.image),
+      start: token.startOffset, end: endOf(this.last), symbol: plainSymbol(token.image),
       exponent: divided ? -exponent : exponent,
     }));
   });
+
+  private readonly symbols: IOrAlt<IToken>[] = [{ ALT: () => this.CONSUME(Name) }, { ALT: () => this.CONSUME(Degree) }];
 
   private readonly unit: ParserMethod<[], UnitNode> = this.RULE("unit", () => {
     const terms: UnitTerm[] = [];
@@ -88,10 +86,10 @@ export abstract class Quantities extends Context {
         this.ACTION(() => terms.push({ ...spanOf(sign), symbol: "%", exponent: 1 }));
       } },
       { ALT: () => {
-        const over = this.OPTION(() => this.CONSUME(Slash));
+        const over = this.ahead(Slash) ? this.OPTION(() => this.CONSUME(Slash)) : undefined;
         const first = this.SUBRULE(this.term, { ARGS: [over !== undefined] });
         this.ACTION(() => this.addTerm(terms, first));
-        this.MANY({ GATE: this.unitGoesOn, DEF: () => {
+        if (this.ahead(Slash, Star)) this.MANY({ GATE: this.unitGoesOn, DEF: () => {
           const operator = this.OR2([{ ALT: () => this.CONSUME(Star) }, { ALT: () => this.CONSUME2(Slash) }]);
           const term = this.SUBRULE2(this.term, { ARGS: [operator.tokenType === Slash] });
           this.ACTION(() => this.addTerm(terms, term));
@@ -104,9 +102,10 @@ export abstract class Quantities extends Context {
     });
   });
 
-  private addTerm(terms: UnitTerm[], { typed, ...term }: Term): void {
+  private addTerm(terms: UnitTerm[], term: UnitTerm): void {
     terms.push(term);
-    if (findUnit(term.symbol)) return;
+    if (unitSymbols.has(term.symbol)) return;
+    const typed = this.text.slice(term.start, term.end).replace(/\s*[\^²³][^]*/, "");
     const end = term.start + typed.length;
     const meant = likelyUnit(typed);
     const digits = this.text.slice(0, term.start).match(/\d$/) !== null;
@@ -124,7 +123,7 @@ export abstract class Quantities extends Context {
     const label = this.text.slice(number.startOffset, startOffset + image.length);
     const written = parallel[1] === undefined ? number.image : `${number.image} ; parallel = ${parallel[1]}`;
     this.mend({ start: number.startOffset, end: startOffset + image.length },
-      `${label} is written ${this.entry?.name === "cells" ? "" : "cells = "}${written}`, `Write ${written}`,
+      `${label} is written ${this.subject?.name === "cells" ? "" : "cells = "}${written}`, `Write ${written}`,
       edit(number.startOffset, startOffset + image.length, written));
     return this.plain(number, number.image, startOffset + image.length);
   }
@@ -135,23 +134,28 @@ export abstract class Quantities extends Context {
     return unit ? { type: "quantity", start, end: unit.end, number: digits, unit } : { type: "quantity", start, end, number: digits };
   }
 
-  private readonly cellsFollow = (): boolean => this.next.tokenType === Name && this.sameLine() && /^S(\d+P)?$/.test(this.next.image);
-  private readonly unitOrNothing = (): boolean => this.unitFollows();
+  private readonly cellsFollow = (): boolean => this.sameLine() && /^S(\d+P)?$/.test(this.next.image);
+
+  private cellsAhead(): boolean {
+    return this.ahead(Name) && (this.next.image.startsWith("S") || this.recording);
+  }
+
+  private readonly numbers: IOrAlt<IToken>[] = [{ ALT: () => this.CONSUME(NumberToken) }, { ALT: () => this.CONSUME(PointNumber) }];
 
   protected readonly quantity: ParserMethod<[], QuantityNode> = this.RULE("quantity", () => {
-    const number = this.OR([{ ALT: () => this.CONSUME(NumberToken) }, { ALT: () => this.CONSUME(PointNumber) }]);
-    const fraction = this.OPTION({ GATE: this.decimalComma, DEF: () => {
+    const number = this.OR(this.numbers);
+    const fraction = !this.ahead(Comma) ? undefined : this.OPTION({ GATE: this.decimalComma, DEF: () => {
       this.CONSUME(Comma);
       return this.CONSUME2(NumberToken);
     } });
-    const text = this.ACTION(() => this.numberText(number, fraction));
-    const end = this.ACTION(() => this.here.end);
-    const cells = this.OPTION2({ GATE: this.cellsFollow, DEF: () => {
+    const text = number.tokenType === NumberToken && !fraction ? number.image : this.ACTION(() => this.numberText(number, fraction));
+    const { end } = this.here;
+    const cells = !this.cellsAhead() ? undefined : this.OPTION2({ GATE: this.cellsFollow, DEF: () => {
       const node = this.ACTION(() => this.cellCount(number));
       this.CONSUME(Name);
       return node;
     } });
-    const unit = this.OPTION3({ GATE: this.unitOrNothing, DEF: () => this.SUBRULE(this.unit) });
+    const unit = this.OPTION3({ GATE: this.unitFollows, DEF: () => this.SUBRULE(this.unit) });
     return cells ?? this.ACTION(() => this.plain(number, text, end, unit));
   });
 
@@ -173,16 +177,17 @@ export abstract class Quantities extends Context {
     this.last.tokenType === Name && this.LA(2).tokenType === Name && stepsDown(this.last.image, this.LA(2).image);
 
   /** A quantity, and with it what people write as several: `5 ft 3 in`. */
-  protected readonly measure: ParserMethod<[], ValueNode> = this.RULE("measure", () => {
-    const before = this.ACTION(() => this.last);
-    const steps: QuantityNode[] = [];
+  protected measure(): ValueNode {
+    const before = this.last;
     const first = this.SUBRULE(this.quantity);
+    if (!this.ahead(NumberToken)) return first;
+    const steps = [first];
     this.MANY({ GATE: this.stepFollows, DEF: () => {
       const step = this.SUBRULE2(this.quantity);
       this.ACTION(() => steps.push(step));
     } });
-    return this.ACTION(() => (steps.length > 0 ? this.summed(before, [first, ...steps]) : first));
-  });
+    return steps.length > 1 ? this.summed(before, steps) : first;
+  }
 
   private summed(before: IToken, steps: readonly QuantityNode[]): ValueNode {
     const { start } = steps[0];
@@ -213,8 +218,8 @@ export abstract class Quantities extends Context {
     const typed = this.text.slice(span.start, span.end);
     const box = `(${sizes.map((size) => `${size} ${symbol}`).join(", ")})`;
     const written = sizes.length === 2 ? `diameter = ${a} ; pitch = ${b}` : box;
-    if (this.entry && before.tokenType === Equals && sizes.length <= 3) {
-      const start = sizes.length === 2 ? this.entry.start : span.start;
+    if (this.subject && before.tokenType === Equals && sizes.length <= 3) {
+      const start = sizes.length === 2 ? this.subject.start : span.start;
       this.fault(span, `${typed} is written ${written}`, `Write ${written}`, edit(start, endOf(unit ?? token), written));
     } else {
       this.fault(span, `${typed} is ${sizes.length} sizes; write each as a value of its own`);

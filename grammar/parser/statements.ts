@@ -1,4 +1,4 @@
-import type { IToken, ParserMethod } from "chevrotain";
+import type { IOrAlt, IToken, ParserMethod } from "chevrotain";
 import { As, Because, Colon, Comma, DoubleEquals, Equals, For, Keyword, Let, LParen, Name, Require,
   Use, Waive } from "../tokens";
 import type { LetNode, NameNode, RequireNode, StringNode, UseNode, ValueNode, WaiveNode } from "../tree";
@@ -13,21 +13,18 @@ export abstract class Statements extends Conditions {
     return this.ACTION(() => this.nameNode(token));
   });
 
-  /** `=`, or what people write for it. */
-  private readonly equals: ParserMethod<[], IToken> = this.RULE("equals", () => {
-    const token = this.OR([
-      { ALT: () => this.CONSUME(Equals) },
-      { ALT: () => this.CONSUME(DoubleEquals) },
-      { ALT: () => this.CONSUME(Colon) },
-    ]);
-    this.ACTION(() => {
-      if (token.tokenType === Equals) return;
-      const span = spanOf(token);
-      const spaced = this.text[span.start - 1] === " " ? "=" : " =";
-      this.mend(span, `${token.image} is written =`, "Write =", edit(span.start, span.end, spaced));
-    });
-    return token;
-  });
+  private readonly equals: IOrAlt<IToken>[] = [
+    { ALT: () => this.CONSUME(Equals) },
+    { ALT: () => this.CONSUME(DoubleEquals) },
+    { ALT: () => this.CONSUME(Colon) },
+  ];
+
+  private sayEquals(token: IToken): void {
+    if (token.tokenType === Equals) return;
+    const span = spanOf(token);
+    const written = this.text[span.start - 1] === " " ? "=" : " =";
+    this.mend(span, `${token.image} is written =`, "Write =", edit(span.start, span.end, written));
+  }
 
   /** After a name: a value without its `=`. */
   private readonly valueAhead = (): boolean => {
@@ -39,26 +36,21 @@ export abstract class Statements extends Conditions {
   /** The value of what is called `name`, from its `=` on; nothing where not even a sign of a value stands. */
   protected readonly assigned: ParserMethod<[name?: string, start?: number], { equals: IToken | undefined; value: ValueNode } | undefined> =
     this.RULE("assigned", (name?: string, start?: number) => {
-      let equals: IToken | undefined;
+      this.subject = { name: name ?? "", start: start ?? 0 };
+      const equals = this.OPTION({ GATE: this.sameLine, DEF: () => this.OR(this.equals) });
       let value: ValueNode | undefined;
-      this.ACTION(() => { this.entry = { name: name ?? "", start: start ?? 0 }; });
-      this.OR([
-        { GATE: this.sameLine, ALT: () => {
-          equals = this.SUBRULE(this.equals);
-          value = this.SUBRULE(this.value);
-        } },
-        { GATE: this.valueAhead, ALT: () => {
-          this.ACTION(() => {
-            const { start: at } = this.here;
-            this.fault({ start: at, end: at }, `= is missing after ${name}`, "Add =", edit(at, at, " ="));
-          });
-          value = this.SUBRULE2(this.value);
-        } },
-        { ALT: () => undefined },
-      ]);
-      this.ACTION(() => { this.entry = undefined; });
+      this.OPTION2({ GATE: () => equals !== undefined || this.valueAhead(), DEF: () => {
+        this.ACTION(() => (equals ? this.sayEquals(equals) : this.sayNoEquals(name ?? "")));
+        value = this.SUBRULE(this.value);
+      } });
+      this.subject = undefined;
       return value && { equals, value };
     });
+
+  private sayNoEquals(name: string): void {
+    const { start } = this.here;
+    this.fault({ start, end: start }, `= is missing after ${name}`, "Add =", edit(start, start, " ="));
+  }
 
   protected readonly letStatement: ParserMethod<[], LetNode> = this.RULE("letStatement", () => {
     const word = this.CONSUME(Let);

@@ -1,5 +1,5 @@
 import { nearest } from "../nearest";
-import { unitAliases, units } from "../units/units";
+import { unitAliases, units, unitSymbols } from "../units/units";
 
 /** What people write for a unit besides its symbol. Names of units come from the table of units. */
 const written: Readonly<Record<string, string>> = {
@@ -24,7 +24,7 @@ export function likelyUnit(word: string): string | undefined {
 }
 
 /** The symbol as the formatter writes it: `deg` for `°`. */
-export const plainSymbol = (symbol: string): string =>
+export const plainSymbol = (symbol: string): string => unitSymbols.has(symbol) ? symbol :
   unitAliases.get(symbol.replace("º", "°")) ?? symbol.replace(/[Ω\u2126]/g, "ohm");
 
 /** Units that follow one another in `5 ft 3 in`. */

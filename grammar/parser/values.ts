@@ -1,6 +1,6 @@
-import { EOF, type IToken, type ParserMethod } from "chevrotain";
-import { Comma, Dot, DotDot, endOf, Equals, ForeignString, Keyword, LBracket, LParen, Minus, Name, No, Plus, PlusMinus,
-  RBracket, RCurly, RParen, Semicolon, Slash, Star, StringToken, To, UnclosedString, Unknown, Yes } from "../tokens";
+import { EOF, type IOrAlt, type IToken, type ParserMethod } from "chevrotain";
+import { Caret, Comma, Dot, DotDot, endOf, Equals, ForeignString, Keyword, LBracket, LParen, Minus, Name, No, Plus, PlusMinus,
+  RBracket, RCurly, RParen, Semicolon, Slash, Star, StringToken, Superscript, To, UnclosedString, Unknown, Yes } from "../tokens";
 import type { BinaryNode, FlagNode, ListNode, NameNode, NamedNode, PathNode, QuantityNode, Span, StringNode, ValueNode } from "../tree";
 import { closers, edit, equalsLike, plainStarts, spanOf } from "./context";
 import { Quantities } from "./quantities";
@@ -24,6 +24,7 @@ export abstract class Values extends Quantities {
       this.sayLateStart();
     });
     const left = this.OPTION({ GATE: this.valueStarts, DEF: () => this.SUBRULE(this.sum) }) ?? this.missing();
+    if (!this.ahead(To, DotDot)) return left;
     const whole = this.OPTION2({ GATE: this.onward, DEF: () => {
       const operator = this.OR([{ ALT: () => this.CONSUME(To) }, { ALT: () => this.CONSUME(DotDot) }]);
       const right = this.OPTION3({ GATE: this.valueHere, DEF: () => this.SUBRULE2(this.sum) }) ?? this.missing();
@@ -36,13 +37,13 @@ export abstract class Values extends Quantities {
 
   protected readonly sum: ParserMethod<[], ValueNode> = this.RULE("sum", () => {
     let left = this.SUBRULE(this.product);
-    this.MANY({ GATE: this.onward, DEF: () => {
+    if (this.ahead(Plus, Minus)) this.MANY({ GATE: this.onward, DEF: () => {
       const operator = this.OR([{ ALT: () => this.CONSUME(Plus) }, { ALT: () => this.CONSUME(Minus) }]);
       this.operators++;
       const right = this.OPTION({ GATE: this.valueHere, DEF: () => this.SUBRULE2(this.product) }) ?? this.missing();
       left = this.ACTION(() => binary(operator, left, right));
     } });
-    this.OPTION2({ GATE: this.onward, DEF: () => {
+    if (this.ahead(PlusMinus)) this.OPTION2({ GATE: this.onward, DEF: () => {
       const operator = this.CONSUME(PlusMinus);
       const right = this.OPTION3({ GATE: this.valueHere, DEF: () => this.SUBRULE3(this.product) }) ?? this.missing();
       left = this.ACTION(() => binary(operator, left, right));
@@ -52,7 +53,7 @@ export abstract class Values extends Quantities {
 
   private readonly product: ParserMethod<[], ValueNode> = this.RULE("product", () => {
     let left = this.SUBRULE(this.unary);
-    this.MANY({ GATE: this.onward, DEF: () => {
+    if (this.ahead(Star, Slash)) this.MANY({ GATE: this.onward, DEF: () => {
       const operator = this.OR([{ ALT: () => this.CONSUME(Star) }, { ALT: () => this.CONSUME(Slash) }]);
       this.operators++;
       const right = this.OPTION({ GATE: this.valueHere, DEF: () => this.SUBRULE2(this.unary) }) ?? this.missing();
@@ -61,22 +62,22 @@ export abstract class Values extends Quantities {
     return left;
   });
 
-  private readonly unary: ParserMethod<[], ValueNode> = this.RULE("unary", (): ValueNode => {
-    let minus: IToken | undefined;
-    const base = this.OR([
-      { ALT: () => {
-        minus = this.CONSUME(Minus);
-        return this.OPTION({ GATE: this.valueHere, DEF: () => this.SUBRULE(this.primary) }) ?? this.missing();
-      } },
-      { ALT: () => this.SUBRULE2(this.primary) },
-    ]);
-    const exponent = this.OPTION2({ GATE: this.onward, DEF: () => this.SUBRULE(this.exponent) });
-    return this.ACTION((): ValueNode => {
-      const node: ValueNode = exponent === undefined ? base
-        : { type: "power", start: base.start, end: this.here.end, base, exponent };
-      if (!minus) return node;
-      return signed(minus, node) ?? { type: "negate", start: minus.startOffset, end: node.end, inner: node };
-    });
+  private readonly unary: ParserMethod<[], ValueNode> = this.RULE("unary", () => this.OR(this.signs));
+
+  private readonly signs: IOrAlt<ValueNode>[] = [
+    { ALT: () => {
+      const minus = this.CONSUME(Minus);
+      const inner = this.OPTION({ GATE: this.valueHere, DEF: () => this.SUBRULE(this.power) }) ?? this.missing();
+      return this.ACTION((): ValueNode => signed(minus, inner) ?? { type: "negate", start: minus.startOffset, end: inner.end, inner });
+    } },
+    { ALT: () => this.SUBRULE2(this.power) },
+  ];
+
+  private readonly power: ParserMethod<[], ValueNode> = this.RULE("power", (): ValueNode => {
+    const base = this.OR(this.primaries);
+    if (!this.ahead(Caret, Superscript)) return base;
+    const exponent = this.OPTION({ GATE: this.onward, DEF: () => this.SUBRULE(this.exponent) });
+    return exponent === undefined ? base : { type: "power", start: base.start, end: this.here.end, base, exponent };
   });
 
   protected missing(): ValueNode {
@@ -98,27 +99,29 @@ export abstract class Values extends Quantities {
       edit(start, this.next.startOffset, " "));
   }
 
-  private readonly primary: ParserMethod<[], ValueNode> = this.RULE("primary", (): ValueNode => this.OR<ValueNode>([
-    { ALT: () => this.SUBRULE(this.measure) },
+  private readonly primaries: IOrAlt<ValueNode>[] = [
+    { ALT: () => this.measure() },
     { ALT: () => this.SUBRULE(this.size) },
     { ALT: () => this.SUBRULE(this.string) },
     { ALT: () => {
-      const token = this.OR2([{ ALT: () => this.CONSUME(Yes) }, { ALT: () => this.CONSUME(No) }]);
+      const token = this.OR3([{ ALT: () => this.CONSUME(Yes) }, { ALT: () => this.CONSUME(No) }]);
       return this.ACTION((): FlagNode => ({ type: "flag", ...spanOf(token), yes: token.tokenType === Yes }));
     } },
     { ALT: () => this.SUBRULE(this.named) },
     { ALT: () => this.SUBRULE(this.group) },
     { ALT: () => this.SUBRULE(this.list) },
-  ]));
+  ];
 
   protected readonly string: ParserMethod<[], StringNode> = this.RULE("string", () => {
-    const token = this.OR([
-      { ALT: () => this.CONSUME(StringToken) },
-      { ALT: () => this.CONSUME(UnclosedString) },
-      { ALT: () => this.CONSUME(ForeignString) },
-    ]);
+    const token = this.OR(this.strings);
     return this.ACTION(() => this.stringNode(token));
   });
+
+  private readonly strings: IOrAlt<IToken>[] = [
+    { ALT: () => this.CONSUME(StringToken) },
+    { ALT: () => this.CONSUME(UnclosedString) },
+    { ALT: () => this.CONSUME(ForeignString) },
+  ];
 
   private stringNode(token: IToken): StringNode {
     const { image, tokenType } = token;
@@ -131,14 +134,19 @@ export abstract class Values extends Quantities {
       this.mend(span, `${image} is written ${written}`, `Write ${written}`, edit(span.start, span.end, written));
       return { type: "string", ...span, text: inner };
     }
+    if (!inner.includes("\\")) return { type: "string", ...span, text: inner };
+    this.checkEscapes(inner, span.start + 1);
+    return { type: "string", ...span, text: inner.replace(/\\(["\\])/g, "$1") };
+  }
+
+  private checkEscapes(inner: string, offset: number): void {
     for (const wrong of inner.matchAll(/\\(["\\]|[^])?/g)) {
       if (wrong[1] === '"' || wrong[1] === "\\") continue;
-      const start = span.start + 1 + wrong.index;
+      const start = offset + wrong.index;
       this.mend({ start, end: start + wrong[0].length }, `${wrong[0]} is no escape; a backslash is written \\\\`, "Write \\\\",
         edit(start, start + 1, "\\\\"));
-      break;
+      return;
     }
-    return { type: "string", ...span, text: inner.replace(/\\(["\\])/g, "$1") };
   }
 
   /** A name, also where it is a word of the language, which is said. */
@@ -146,32 +154,31 @@ export abstract class Values extends Quantities {
     if (token.tokenType !== Name) {
       this.fault(spanOf(token), `\`${token.image}\` is a word of the language and can't be a name; write ${token.image}_1 or the like`);
     }
-    return { type: "name", ...spanOf(token), text: token.image };
+    return { type: "name", start: token.startOffset, end: endOf(token), text: token.image };
   }
 
-  private readonly nameAhead = (): boolean => this.sameLine();
-
   /** Names with points between. A point with no name after it is a fault, and the path ends before it. */
-  protected readonly path: ParserMethod<[], PathNode> = this.RULE("path", () => {
-    const names: NameNode[] = [];
-    const first = this.OR([{ ALT: () => this.CONSUME(Name) }, { ALT: () => this.CONSUME(Keyword) }]);
-    this.ACTION(() => names.push(this.nameNode(first)));
-    this.MANY({ GATE: this.sameLine, DEF: () => {
+  protected readonly path: ParserMethod<[], PathNode> = this.RULE("path", (): PathNode => {
+    const first = this.OR(this.words);
+    const names = [this.ACTION(() => this.nameNode(first))];
+    if (this.ahead(Dot)) this.MANY({ GATE: this.sameLine, DEF: () => {
       const dot = this.CONSUME(Dot);
-      const name = this.OPTION({ GATE: this.nameAhead, DEF: () => this.OR2([
-        { ALT: () => this.CONSUME2(Name) }, { ALT: () => this.CONSUME2(Keyword) },
-      ]) });
+      const name = this.OPTION({ GATE: this.sameLine, DEF: () => this.OR2(this.moreWords) });
       this.ACTION(() => (name ? names.push(this.nameNode(name))
         : this.fault(this.here, `a name is missing after ${this.text.slice(names[0].start, endOf(dot))}`)));
     } });
-    return this.ACTION((): PathNode => ({ type: "path", start: names[0].start, end: names[names.length - 1].end, names }));
+    return this.ACTION(() => ({ type: "path", start: names[0].start, end: names[names.length - 1].end, names }));
   });
+
+  private readonly words: IOrAlt<IToken>[] = [{ ALT: () => this.CONSUME(Name) }, { ALT: () => this.CONSUME(Keyword) }];
+  private readonly moreWords: IOrAlt<IToken>[] = [{ ALT: () => this.CONSUME2(Name) }, { ALT: () => this.CONSUME2(Keyword) }];
 
   private readonly argumentsFollow = (): boolean => this.sameLine() && this.depth < 64;
 
-  private readonly named: ParserMethod<[], ValueNode> = this.RULE("named", () => {
+  private readonly named: ParserMethod<[], ValueNode> = this.RULE("named", (): ValueNode => {
     const path = this.SUBRULE(this.path);
-    const broken = this.ACTION(() => this.last.tokenType === Dot);
+    const broken = this.last.tokenType === Dot;
+    if (!broken && !this.ahead(LParen)) return { type: "named", start: path.start, end: path.end, path };
     const args = this.OPTION({ GATE: this.argumentsFollow, DEF: () => {
       const open = this.CONSUME(LParen);
       const inner = this.SUBRULE(this.items);
@@ -337,7 +344,7 @@ export abstract class Values extends Quantities {
     if (ahead && next.tokenType === Unknown) this.unexpected(next);
     else if (ahead && this.isKeyword(1) && next.tokenType !== To && last.tokenType === Equals) this.nameNode(next);
     else if (ahead && /^([*/^+±]|\.\.|to$)/.test(next.image)) this.fault(this.here, `a value is missing before ${next.image}`);
-    else if (last.tokenType === Equals && this.entry) this.fault(this.here, `${this.entry.name} has no value; write one after =`);
+    else if (last.tokenType === Equals && this.subject) this.fault(this.here, `${this.subject.name} has no value; write one after =`);
     else this.fault(this.here, `a value is missing after ${last.image}`);
     return this.missingNode();
   }
