@@ -1,6 +1,8 @@
+import type { Quantity } from "../../grammar/units/quantity";
 import type { MassFigures } from "../compute/mass/figures";
 import type { ReferenceGeometry } from "../compute/planform/reference-geometry";
-import type { Quantity } from "../../grammar/units/quantity";
+import type { StaticResult } from "../compute/powertrain/solve-static";
+import type { PitchStability } from "../compute/stability/neutral-point";
 import type { Settler } from "../model/settle";
 import type { Shape } from "./shape";
 
@@ -9,4 +11,7 @@ export interface Facts {
   mass?: MassFigures;
   shape?: Settler<Shape<Quantity>>;
   reference?: ReferenceGeometry;
+  pitch?: PitchStability;
+  /** All powerplants standing still at full throttle: nominal volts for thrust, full charge for limits. */
+  power?: { readonly nominal: StaticResult; readonly full: StaticResult };
 }

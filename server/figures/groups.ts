@@ -1,6 +1,8 @@
+import { putAero } from "./aero";
 import type { FigureSet } from "./figure-set";
-import type { Memory } from "./memory";
 import { putBalanceOnWing, putMass } from "./mass";
+import type { Memory } from "./memory";
+import { putPower } from "./power";
 import { putWing } from "./wing";
 
 /** Weights, balance and planform: what a keystroke can wait for. */
@@ -12,6 +14,6 @@ export function putQuickFigures(set: FigureSet): void {
 
 /** Aerodynamics and power, in steps. */
 export function* putSlowFigures(set: FigureSet, memory: Memory): Generator<void, void> {
-  void set;
-  void memory;
+  yield* putAero(set, memory);
+  yield* putPower(set, memory);
 }
