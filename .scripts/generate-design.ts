@@ -1,7 +1,7 @@
 import { pathToFileURL } from "node:url";
 
 /**
- * A valid design of exactly `lines` lines (at least 110), for timing: one aircraft, then bay upon bay of labels, runs of
+ * A valid design of exactly `lines` lines (at least 112), for timing: one aircraft, then bay upon bay of labels, runs of
  * wire and the requirements on them, as a big file grows. The aircraft gains panels with size, up to eight a side.
  */
 export function generateDesign(lines: number): string {
@@ -103,6 +103,7 @@ const core = (panels: number): string[] => [
   "loading survey { }",
   "loading ferry {",
   "  without = [camera]",
+  "  battery pack { at = (20 mm, 0 mm, -20 mm) }",
   "}",
   "require stability.static_margin within 2 % .. 40 %",
   "require power.thrust_to_weight >= 0.3",

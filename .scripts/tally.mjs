@@ -11,8 +11,9 @@ for (const name of readdirSync(folder).filter((each) => each.endsWith(".json")))
   passed += result.numPassedTests;
   failed += result.numFailedTests;
   skipped += result.numPendingTests + result.numTodoTests;
-  // A file that could not even be read has no tests to count.
-  failed += result.testResults.filter((file) => file.status === "failed" && file.assertionResults.length === 0).length;
+  // A file that failed before or after its tests has none to count.
+  failed += result.testResults.filter((file) =>
+    file.status === "failed" && file.assertionResults.every((test) => test.status !== "failed")).length;
 }
 // A step that failed without a test of its own, such as the type check, counts as one.
 failed = Math.max(failed, Number(steps));

@@ -5,13 +5,12 @@ import { delimiter, join } from "node:path";
 import { ensureInstalled, runNode } from "./install.mjs";
 
 ensureInstalled();
-// Tests of the bundles and of the server's process use what is in dist/.
-await import("./build.mjs");
-
 const args = process.argv.slice(2);
-const asked = args.filter((arg) => !arg.startsWith("-"));
-const exclude = [];
-if (!asked.some((arg) => arg.startsWith("tests/editor"))) exclude.push("tests/editor/**");
+const editor = args.some((arg) => arg.startsWith("tests/editor"));
+// Tests of the bundles, of the server's process and of the extension use what is in dist/.
+await import(editor ? "./package.mjs" : "./build.mjs");
+
+const exclude = editor ? [] : ["tests/editor/**"];
 for (const [program, pattern] of [["nvim", "tests/clients/neovim*"], ["emacs", "tests/clients/emacs*"]]) {
   if (installed(program)) continue;
   if (process.env.CI) throw new Error(`${program} is not installed`);
