@@ -6,20 +6,20 @@ import { positive, positiveShare, share, upToDegrees, withinDegrees } from "./ra
 export const controlProperties = named({
   panel: property.reference(["panel"], {
     text: "The panel it is part of; `along` then counts along that panel. If not written: the panel it stands in, else the whole half.",
-    example: "outer",
+    example: "outer", later: true,
   }),
   along: property.stretch("ratio", {
-    text: "Where it begins and ends, as shares of the half-span, or of its panel.", example: "8 % to 96 %", default: "0 % to 100 %", range: share,
+    text: "Where it begins and ends, as shares of the half-span, or of its panel.", example: "8 % to 96 %", default: "0 % to 100 %", later: true, range: share,
   }),
   chord: property.taper("ratio", {
-    text: "Its share of the local chord, from inner `to` outer end.", example: "25 %", needed: true, unless: ["all_moving"],
+    text: "Its share of the local chord, from inner `to` outer end.", example: "25 %", needed: true, unless: ["all_moving"], later: true,
     range: positiveShare,
   }),
   reflex: property.quantity("angle", {
     text: "How far it stands up in neutral, as tailless models need it.", example: "3 deg", default: "0 deg", later: true, range: withinDegrees(45),
   }),
   joined: property.flag({ text: "Are both halves one piece, moved by one servo?", example: "yes", default: "no", later: true }),
-  all_moving: property.flag({ text: "Does the whole surface turn, with no fixed part?", example: "yes", default: "no" }),
+  all_moving: property.flag({ text: "Does the whole surface turn, with no fixed part?", example: "yes", default: "no", later: true }),
   pivot: property.quantity("ratio", {
     text: "Where an all-moving surface is hinged, as a share of its root chord.", example: "25 %", later: true, range: share,
   }),

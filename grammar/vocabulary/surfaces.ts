@@ -92,7 +92,7 @@ export const foilProperties = named({
   }),
   polar: property.text({ text: "A table of measured lift, drag and moment.", example: '"wing-root-polar.csv"', later: true }),
   lift_max: property.quantity("ratio", {
-    text: "Greatest lift coefficient of the section, in place of the estimate.", example: "1.25", range: positive,
+    text: "Greatest lift coefficient of the section, in place of the estimate.", example: "1.25", later: true, range: positive,
   }),
   zero_lift_angle: property.quantity("angle", {
     text: "Angle of the chord at which the section gives no lift, in place of the estimate.", example: "-3.5 deg", range: withinDegrees(20),
