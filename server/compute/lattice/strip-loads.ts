@@ -1,0 +1,43 @@
+import type { Surface, SurfaceKind } from "../../model/design/geometry";
+import type { Lattice } from "./lattice";
+import { lengthOf } from "./pieces";
+
+/** One strip of one side, one chord deep. */
+export interface StripLoad {
+  readonly path: string;
+  readonly kind: SurfaceKind;
+  readonly side: "right" | "left" | "only";
+  /** Middle of the strip's leading edge. */
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+  readonly chord: number;
+  /** As built, and its extent in y. */
+  readonly length: number;
+  readonly width: number;
+  /** y and z of its two ends, in the sense in which circulation counts positive. */
+  readonly ends: readonly [readonly [y: number, z: number], readonly [y: number, z: number]];
+  /** Circulation over flight speed, m: per radian of angle of attack, and at none. Lift coefficient = 2 Γ / chord. */
+  readonly circulation: { readonly slope: number; readonly zero: number };
+}
+
+export function stripLoads(lattice: Lattice, surfaces: readonly Surface[], slope: Float64Array, zero: Float64Array): StripLoad[] {
+  const { strips, pieces, images, elements: { rows } } = lattice;
+  const sum = (of: Float64Array, s: number) => of.subarray(s * rows, (s + 1) * rows).reduce((total, value) => total + value, 0);
+  const solved = strips.map(({ piece, left, middle, right }, s): StripLoad => {
+    const { surface, side } = pieces[piece];
+    return {
+      path: surfaces[surface].path, kind: surfaces[surface].kind, side,
+      x: middle.x, y: middle.y, z: middle.z, chord: middle.chord,
+      length: lengthOf({ left, right }), width: Math.abs(right.y - left.y),
+      ends: [[left.y, left.z], [right.y, right.z]],
+      circulation: { slope: sum(slope, s), zero: sum(zero, s) },
+    };
+  });
+  if (!lattice.symmetric) return solved;
+  return solved.flatMap((strip, s) => {
+    const { surface, side } = images[strips[s].piece];
+    const [[ya, za], [yb, zb]] = strip.ends;
+    return [strip, { ...strip, path: surfaces[surface].path, kind: surfaces[surface].kind, side, y: -strip.y, ends: [[-yb, zb], [-ya, za]] }];
+  });
+}
