@@ -35,7 +35,7 @@ const choices: Readonly<Record<Style, Choice>> = {
   speed: { metric: always("m/s"), imperial: always("mph") },
   // A roll or a servo is slow beside a propeller: under 100 rpm.
   rotation: same([["deg/s", 10.4], ["rpm", Infinity]]),
-  force: { metric: [["gf", 9.8], ["kgf", Infinity]], imperial: [["ozf", 8.8], ["lbf", Infinity]] },
+  force: { metric: always("N"), imperial: [["ozf", 8.8], ["lbf", Infinity]] },
   torque: { metric: always("kgf*cm"), imperial: always("ozf*in") },
   energy: same([["J", 360], ["Wh", Infinity]]),
   pressure: { metric: [["Pa", 1e3], ["kPa", 1e6], ["MPa", 1e9], ["GPa", Infinity]], imperial: always("psi") },

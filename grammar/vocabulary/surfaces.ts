@@ -88,7 +88,7 @@ export const foilProperties = named({
   }),
   file: property.text({
     text: "A text file of coordinates, two columns, from the trailing edge over the upper side and back.",
-    example: '"wing-root.dat"', later: true,
+    example: '"wing-root.dat"',
   }),
   polar: property.text({ text: "A table of measured lift, drag and moment.", example: '"wing-root-polar.csv"', later: true }),
   lift_max: property.quantity("ratio", {

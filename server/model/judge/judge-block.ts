@@ -1,6 +1,6 @@
 import { nearest } from "../../../grammar/nearest";
 import type { BlockNode, EntryNode } from "../../../grammar/tree";
-import { clashingProperties, findProperty, kinds, kindsWithin, missingProperties, usualKind, usualProperty } from "../../../grammar/vocabulary";
+import { clashingProperties, findProperty, kinds, kindsWithin, missingProperties, reserved, reservedText, usualKind, usualProperty } from "../../../grammar/vocabulary";
 import type { Kind, Property } from "../../../grammar/vocabulary/schema";
 import type { Fix } from "../../../shared/finding";
 import { rewrite, type Problems } from "../problems";
@@ -25,6 +25,10 @@ function mayStand(block: Instance, kind: Kind): boolean {
 }
 
 function unknownKind(block: Instance, node: BlockNode, problems: Problems): void {
+  if (reserved.has(block.kind)) {
+    problems.add("unknown_word", "error", block.file, node.kind, `"${block.kind}" ${reservedText}: it can't be used yet`);
+    return;
+  }
   const here = kindsWithin(above(block)).map((k) => k.name);
   const near = usualKind(block.kind, above(block)) ?? nearest(block.kind, here) ?? nearest(block.kind, Object.keys(kinds));
   const message = `there is no word "${block.kind}"${near ? `; did you mean ${near}?` : ""}`;

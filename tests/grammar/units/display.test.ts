@@ -34,7 +34,7 @@ describe("unit and rounding for people", () => {
     ["120 deg/s", (120 * Math.PI) / 180, "rotation", "metric"],
     ["8.2 %", 0.082, "ratio", "metric", "share"],
     ["0.63", 0.634, "ratio", "metric", "number"],
-    ["2.14 kgf", 21, "force", "metric"],
+    ["21.4 N", 21.4, "force", "metric"],
     ["3.2 kgf*cm", 0.3138128, "torque", "metric"],
     ["59 Wh", 59 * 3600, "energy", "metric", "energy"],
     ["12.3 min", 738, "time", "metric"],
