@@ -1,6 +1,7 @@
-import { lex } from "./tokens";
+import { foreignComment } from "./parser/foreign-comment";
 import { AirframeParser } from "./parser/parser";
 import { piecesOf } from "./parser/pieces";
+import { lex } from "./tokens";
 import type { ParsedFile, Piece } from "./tree";
 
 const parser = new AirframeParser();
@@ -12,14 +13,7 @@ const parser = new AirframeParser();
 export function parse(text: string): ParsedFile {
   const { tokens, foreign } = lex(text);
   const { tree, issues } = parser.read(text, tokens);
-  for (const { startOffset: start, image } of foreign) {
-    const inner = image.startsWith("//") ? image.slice(2) : image.slice(2, -2);
-    const written = inner.trim().split(/[ \t]*\r?\n[ \t*]*/).map((line) => `# ${line}`.trimEnd()).join("\n");
-    issues.push({
-      start, end: start + 2, message: `a comment begins with #, not ${image.slice(0, 2)}`,
-      fix: { title: "Write #", edits: [{ start, end: start + image.length, text: written }] },
-    });
-  }
+  for (const comment of foreign) issues.push(foreignComment(text, comment));
   issues.sort((a, b) => a.start - b.start || a.end - b.end);
   let pieces: readonly Piece[] | undefined;
   return { text, tree, issues, get pieces() { return (pieces ??= piecesOf(text, tokens)); } };

@@ -1,4 +1,5 @@
 import { createToken, Lexer, type IToken, type TokenType } from "chevrotain";
+import { unclosedString } from "./parser/unclosed";
 
 /** Every token type is one of these, so that what stands in the wrong place can be stepped over. */
 export const Any = createToken({ name: "Any", pattern: Lexer.NA });
@@ -47,29 +48,24 @@ export const keywords: readonly TokenType[] = [Use, As, Let, Require, Waive, Bec
 export const keywordNames: ReadonlySet<string> = new Set(keywords.map((type) => type.name));
 
 export const NumberToken = token("Number", new RegExp(number));
-/** `.5`: a mistake with a message of its own, as are the next two. */
-export const PointNumber = token("PointNumber", /\.\d+(?:[eE][+-]?\d+)?/);
+/** `.5`, `5.`: a mistake with a message of its own, as are the next two. */
+export const PointNumber = token("PointNumber", /\.\d+(?:[eE][+-]?\d+)?|\d+\.(?![.\d])/);
 export const SizeToken = token("Size", new RegExp(`${size}(?:[ \\t]*[xX×][ \\t]*${size})+`));
 export const ForeignString = token("ForeignString", /'[^'\r\n]*'|[“”„][^“”"\r\n]*[“”"]/);
 
 export const StringToken = token("String", /"(?:[^"\\\r\n]|\\[^\r\n])*"/);
-
-/** Ends with its line, but leaves the `}` that close blocks opened on that line. */
-function unclosedString(text: string, offset: number): [string] | null {
-  if (text[offset] !== '"') return null;
-  const rest = /[^\r\n]*/.exec(text.slice(offset))?.[0] ?? "";
-  const before = /[^\r\n]*$/.exec(text.slice(Math.max(0, offset - 2000), offset))?.[0] ?? "";
-  let open = before.split("{").length - before.split("}").length;
-  let end = rest.trimEnd().length;
-  while (open > 0 && rest[end - 1] === "}") {
-    open--;
-    end = rest.slice(0, end - 1).trimEnd().length;
-  }
-  return [rest.slice(0, Math.max(1, end))];
-}
 export const UnclosedString = createToken({
   name: "UnclosedString", categories: Any, line_breaks: false, start_chars_hint: ['"'],
   pattern: (text: string, offset: number) => unclosedString(text, offset),
+});
+/** `12"`, `5'`: inches and feet, right after a number. */
+export const Mark = createToken({
+  name: "Mark", categories: Any, line_breaks: false, start_chars_hint: ['"', "'"],
+  pattern: (text: string, offset: number, tokens: IToken[]): [string] | null => {
+    const number = tokens[tokens.length - 1];
+    const follows = number?.tokenType === NumberToken && endOf(number) === offset;
+    return follows && (text[offset] === '"' || text[offset] === "'") ? [text[offset]] : null;
+  },
 });
 
 export const LCurly = token("LCurly", "{");
@@ -91,7 +87,7 @@ export const ForeignComparison = token("ForeignComparison", /=<|=>|!=|<>|≤|≥
 export const DoubleEquals = token("DoubleEquals", /={2,3}/);
 export const Equals = token("Equals", "=");
 export const Colon = token("Colon", /:=?/);
-export const PlusMinus = token("PlusMinus", /±|\+-|\+−/);
+export const PlusMinus = token("PlusMinus", /±|\+-|\+−|\+\/[-−]/);
 export const Plus = token("Plus", "+");
 export const Minus = token("Minus", /[-−]/);
 export const Star = token("Star", "*");
@@ -105,10 +101,10 @@ export const Unknown = token("Unknown", /_[A-Za-z0-9_]*|[\uD800-\uDBFF][\uDC00-\
 
 /** In the order they are tried: longer ones before those they begin with. */
 export const tokenTypes: TokenType[] = [
-  Space, Newline, Comment, ...keywords, Name, SizeToken, NumberToken,
+  Space, Newline, Comment, ...keywords, Name, SizeToken, PointNumber, NumberToken,
   LessEqual, GreaterEqual, ForeignComparison, Less, Greater, DoubleEquals, Equals, Semicolon, Comma,
-  LCurly, RCurly, LParen, RParen, LBracket, RBracket, Percent, StringToken, UnclosedString,
-  ForeignComment, Slash, PlusMinus, Plus, Minus, Star, DotDot, PointNumber, Dot,
+  LCurly, RCurly, LParen, RParen, LBracket, RBracket, Percent, Mark, UnclosedString, StringToken,
+  ForeignComment, Slash, PlusMinus, Plus, Minus, Star, DotDot, Dot,
   Colon, Caret, Superscript, Degree, ForeignString, Any, Keyword, Unknown,
 ];
 

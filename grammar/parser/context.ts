@@ -3,7 +3,7 @@ import { Any, DotDot, endOf, Keyword, LBracket, LCurly, LParen, Name, StringToke
   RCurly, RParen, RBracket, Comma, To, Within, Plus, Minus, Star, Slash, PlusMinus, Less, LessEqual, Greater,
   GreaterEqual, UnclosedString, For, Because, As, NumberToken, PointNumber, SizeToken, ForeignString, Yes, No, Let, Use, Require, Waive,
   DoubleEquals, Colon } from "../tokens";
-import type { MissingNode, Span, SyntaxIssue, TextEdit } from "../tree";
+import type { Span, SyntaxIssue, TextEdit } from "../tree";
 
 const set = (...types: TokenType[]): ReadonlySet<TokenType> => new Set(types);
 
@@ -18,6 +18,8 @@ const joining = set(To, Within, For, Because, As);
 export const closers = set(RParen, RBracket);
 export const statementWords = set(Let, Use, Require, Waive);
 export const equalsLike = set(Equals, DoubleEquals, Colon);
+
+const wordAt = /^[^\s={}();"#]+/;
 
 export const spanOf = (token: IToken): Span => ({ start: token.startOffset, end: endOf(token) });
 export const edit = (start: number, end: number, text: string): TextEdit => ({ start, end, text });
@@ -73,10 +75,6 @@ export abstract class Context extends EmbeddedActionsParser {
     const last = this.LA(0);
     const at = last.tokenType === EOF ? 0 : endOf(last);
     return { start: at, end: at };
-  }
-
-  protected missingNode(): MissingNode {
-    return { type: "missing", ...this.here };
   }
 
   /** Is a token of that type next? While the rules are recorded, always. */
@@ -141,12 +139,24 @@ export abstract class Context extends EmbeddedActionsParser {
       this.last.tokenType !== Semicolon;
   };
 
-  /** Says that the token ahead is out of place. */
+  /** Says that a token is out of place. */
   protected unexpected(token: IToken): void {
     const { image, tokenType } = token;
-    const said = tokenType === Unknown ? `\`${image}\` has no meaning here; remove it`
-      : closers.has(tokenType) ? `\`${image}\` closes nothing; remove it`
-        : `\`${image}\` is not expected here; begin a new line or put ; before a new entry`;
-    this.fault(spanOf(token), said);
+    if (/^_./.test(image)) this.sayWrongName(token.startOffset);
+    else if (tokenType === Unknown) this.fault(spanOf(token), `"${image}" has no meaning here; remove it`);
+    else if (closers.has(tokenType)) this.fault(spanOf(token), `"${image}" closes nothing; remove it`);
+    else if (tokenType === Comma) this.fault(spanOf(token), '"," parts values only inside ( ) or [ ]; write the brackets too');
+    else this.fault(spanOf(token), `${image} is not expected here; begin a new line or put ; before a new entry`);
+  }
+
+  /** Says that what stands at `start` is no name, and gives what would be one. */
+  protected sayWrongName(start: number): string {
+    const typed = wordAt.exec(this.text.slice(start, start + 200))?.[0] ?? "";
+    const plain = typed.replace(/[^\p{L}\p{N}_]+/gu, "_").replace(/^_+|_+$/g, "");
+    const written = /^\p{L}/u.test(plain) ? plain : `n${plain}`;
+    const end = start + typed.length;
+    this.fault({ start, end }, `"${typed}" can't be a name: one is a letter, then letters, digits and _`, `Write ${written}`,
+      edit(start, end, written));
+    return written;
   }
 }

@@ -1,5 +1,6 @@
 import { EOF, type IToken } from "chevrotain";
 import { endOf, LCurly, Let, Name, RCurly, Require, Use } from "../tokens";
+import type { Span, TextEdit } from "../tree";
 import { findProperty, kinds } from "../vocabulary/index";
 
 /** A block whose `}` is yet to come. */
@@ -7,11 +8,13 @@ export interface Open {
   readonly kind: string;
   /** For people: `panel inner`. */
   readonly head: string;
-  /** The token the block begins with, and the column its line begins at. */
+  /** The line the block begins on, and the column that line begins at. */
   readonly line: number;
   readonly indent: number;
+  /** The column of the first line inside. */
+  readonly inner: number;
   /** Where the brace stands, or would. */
-  readonly brace: { readonly start: number; readonly end: number };
+  readonly brace: Span;
 }
 
 /** Braces without a partner, found by counting alone. Only where there are any is a layout taken for a sign. */
@@ -30,7 +33,7 @@ export function balanceOf(tokens: readonly IToken[]): Balance {
   return { opened: new Set(open), closed };
 }
 
-const isKind = (word: string): boolean => Object.hasOwn(kinds, word);
+export const isKind = (word: string): boolean => Object.hasOwn(kinds, word);
 
 /** May a block or property of that name stand in a block of that kind? In the file, for `undefined`. */
 function fits(parent: string | undefined, word: string, isBlock: boolean): boolean {
@@ -46,14 +49,14 @@ function fits(parent: string | undefined, word: string, isBlock: boolean): boole
  * the block's own line; and, where some brace is never closed, for properties and for what is indented less than
  * the rest of the block.
  */
-export function belongsOutside(opens: readonly Open[], token: IToken, isBlock: boolean, indented: boolean, unbalanced: boolean): boolean {
+export function belongsOutside(opens: readonly Open[], token: IToken, isBlock: boolean, unbalanced: boolean): boolean {
   const own = opens[opens.length - 1];
   if ((token.startColumn ?? 0) > own.indent || token.startLine === own.line) return false;
   const { tokenType, image } = token;
   if (tokenType === Use || tokenType === Let || tokenType === Require) return true;
   if (tokenType !== Name) return false;
   if (!isBlock && !unbalanced) return false;
-  if (unbalanced && indented) return true;
+  if (unbalanced && own.inner > own.indent) return true;
   if (fits(own.kind, image, isBlock)) return false;
   return [...opens.slice(0, -1).map((open) => open.kind), undefined].some((kind) => fits(kind, image, isBlock));
 }
@@ -64,8 +67,9 @@ export function closesOuter(opens: readonly Open[], token: IToken, beginsLine: b
   return beginsLine && column < opens[opens.length - 1].indent && opens.some((open) => open.indent === column);
 }
 
-/** Where a missing `}` is put: at the end of a block on one line, else on a line of its own. */
-export function closingEdit(open: Open, last: IToken): { readonly at: number; readonly text: string } {
+/** What puts in a missing `}`: at the end of a block on one line, else on a line of its own. */
+export function closingEdit(open: Open, last: IToken, text: string): TextEdit {
   const at = last.tokenType === EOF ? 0 : endOf(last);
-  return { at, text: last.startLine === open.line ? " }" : `\n${" ".repeat(open.indent - 1)}}` };
+  const lineEnd = text.includes("\r\n") ? "\r\n" : "\n";
+  return { start: at, end: at, text: last.startLine === open.line ? " }" : `${lineEnd}${" ".repeat(open.indent - 1)}}` };
 }

@@ -48,6 +48,8 @@ export abstract class Statements extends Conditions {
     });
 
   private sayNoEquals(name: string): void {
+    const { start: from } = this.subject ?? this.here;
+    if (/^[\p{L}\p{N}_.]+(?:-[\p{L}\p{N}_.]+)+[ \t]*[=:]/u.test(this.text.slice(from, from + 200))) return void this.sayWrongName(from);
     const { start } = this.here;
     this.fault({ start, end: start }, `= is missing after ${name}`, "Add =", edit(start, start, " ="));
   }
