@@ -1,0 +1,28 @@
+import { type Connection, DidChangeWatchedFilesNotification, type InitializeResult } from "vscode-languageserver";
+import { capabilities } from "./session/capabilities";
+import { answerFeatures } from "./session/features";
+import type { SessionHost } from "./session/host";
+import { Session } from "./session/session";
+
+export const serverInfo = { name: "sparwright" };
+
+/** Serves one client over a connection of any kind. Ends with the connection. */
+export function serve(connection: Connection, host: SessionHost): void {
+  const session = new Session(connection, host);
+  connection.onInitialize((params): InitializeResult => {
+    session.initialize(params);
+    return { capabilities, serverInfo };
+  });
+  connection.onInitialized(() => {
+    if (!session.client.watch || session.watchedByClient) return;
+    const watchers = [{ globPattern: "**/*.{airframe,dat,csv}" }];
+    connection.client.register(DidChangeWatchedFilesNotification.type, { watchers }).catch(() => undefined);
+  });
+  connection.onDidOpenTextDocument(({ textDocument: { uri, version, text } }) => session.open(uri, version, text));
+  connection.onDidChangeTextDocument(({ textDocument: { uri, version }, contentChanges }) => session.change(uri, version, contentChanges));
+  connection.onDidCloseTextDocument(({ textDocument: { uri } }) => session.close(uri));
+  connection.onDidChangeWatchedFiles(({ changes }) => changes.forEach(({ uri }) => session.fileChanged(uri)));
+  connection.onDidChangeConfiguration(({ settings }) => session.settingsChanged(settings));
+  answerFeatures(connection, session);
+  connection.listen();
+}

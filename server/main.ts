@@ -1,0 +1,3 @@
+import { serveStdio } from "./stdio";
+
+serveStdio();

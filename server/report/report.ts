@@ -1,0 +1,28 @@
+import { siSymbol } from "../../grammar/units/si";
+import { halfWidth, type Quantity } from "../../grammar/units/quantity";
+import type { ParsedFile } from "../../grammar/tree";
+import type { Finding } from "../../shared/finding";
+import type { Report, ReportedFigure, ReportedFinding } from "../../shared/report";
+import type { Analysis } from "../analysis";
+import type { FigureSet } from "../figures/figure-set";
+import { rangeOf } from "../lines";
+
+/** One design as machines read it: figures of the given loadings in SI units, and all findings. `file` is how it is named. */
+export function reportOf(analysis: Analysis, sets: readonly FigureSet[], file: string): Report {
+  return {
+    design: sets[0].loading.design.title,
+    loadings: Object.fromEntries(sets.map((set) => [
+      set.loading.name, Object.fromEntries(set.all().map((figure) => [figure.name, figureOf(figure.quantity)])),
+    ])),
+    findings: analysis.findings.map((finding) => findingOf(finding, analysis.model.file.parsed, file)),
+  };
+}
+
+function figureOf(q: Quantity): ReportedFigure {
+  const half = halfWidth(q);
+  return { value: q.value, low: q.value - half, high: q.value + half, unit: siSymbol(q.dimension) };
+}
+
+function findingOf({ code, severity, message, place, figure }: Finding, parsed: ParsedFile, file: string): ReportedFinding {
+  return { code, severity, message, file, range: rangeOf(parsed, place), ...(figure === undefined ? {} : { figure }) };
+}

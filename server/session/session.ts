@@ -1,0 +1,182 @@
+import type { Connection, InitializeParams, TextDocumentContentChangeEvent } from "vscode-languageserver";
+import { type FileText, type InitializationOptions, readFileRequest, settingsSection, statusNotification } from "../../shared/protocol";
+import type { Finding } from "../../shared/finding";
+import type { Analysis } from "../analysis";
+import { diagnosticsOf, presented } from "../editor/diagnostics";
+import { status } from "../editor/status";
+import { viewOf, type View } from "../editor/view";
+import { AirframeService } from "../service";
+import { type Client, clientOf } from "./capabilities";
+import { Documents } from "./documents";
+import { Files } from "./files";
+import type { SessionHost } from "./host";
+import { Passes } from "./passes";
+import { SettingsStore } from "./settings";
+
+/** How long a first look waits for files that the client was asked for. */
+const fileWait = 1000;
+
+/** All that stands between one client and the engine: its texts, files, settings, and what it is shown. */
+export class Session {
+  readonly settings = new SettingsStore();
+  readonly service: AirframeService;
+  client: Client = clientOf({});
+  /** Our own client tells of changed files by itself. */
+  watchedByClient = false;
+  private readonly documents = new Documents();
+  private readonly files: Files;
+  private readonly passes: Passes;
+  private folders: readonly string[] = [];
+  private wantsStatus = false;
+
+  constructor(private readonly connection: Connection, private readonly host: SessionHost) {
+    this.files = new Files(host.files, (uri) => this.fileChanged(uri, false));
+    this.service = new AirframeService({ text: (uri) => (this.mayRead(uri) ? this.files.text(uri) : undefined) });
+    this.passes = new Passes({
+      now: () => host.now(),
+      later: (work) => host.later(work),
+      analysis: (uri) => this.analysis(uri),
+      show: (uri, findings, whole) => this.show(uri, findings, whole),
+      failed: (uri, error) => this.failed(uri, error),
+    });
+  }
+
+  initialize({ capabilities, initializationOptions, workspaceFolders, rootUri }: InitializeParams): void {
+    this.client = clientOf(capabilities);
+    const options = (initializationOptions ?? {}) as InitializationOptions;
+    this.settings.takeAll(options.settings);
+    this.wantsStatus = options.status === true;
+    this.folders = workspaceFolders?.map((folder) => folder.uri) ?? (rootUri ? [rootUri] : []);
+    this.watchedByClient = options.readFile === true;
+    if (!this.watchedByClient) return;
+    this.files.askClient(async (uri) => (await this.connection.sendRequest<FileText | null>(readFileRequest, { uri }))?.text);
+  }
+
+  open(uri: string, version: number, text: string): void {
+    this.documents.set(uri, version, text);
+    this.update(uri);
+    void this.askSettings(uri);
+  }
+
+  change(uri: string, version: number, changes: readonly TextDocumentContentChangeEvent[]): void {
+    for (const change of this.documents.change(uri, version, changes) ?? []) this.passes.moved(uri, change);
+    this.update(uri);
+  }
+
+  close(uri: string): void {
+    this.documents.delete(uri);
+    this.passes.drop(uri);
+    this.settings.forget(uri);
+    const users = this.service.usersOf(uri);
+    this.files.forget(uri);
+    this.service.close(uri);
+    this.lookAgain(users);
+    this.send(this.connection.sendDiagnostics({ uri, diagnostics: [] }));
+  }
+
+  /** A file on disk is new, gone or other than it was. `reread`: what is known of it no longer holds. */
+  fileChanged(uri: string, reread = true): void {
+    if (reread) this.files.forget(uri);
+    const users = this.service.usersOf(uri);
+    this.service.forget(uri);
+    this.lookAgain(users);
+  }
+
+  /** The client's settings are new. `given` for those that can't be asked. */
+  settingsChanged(given: unknown): void {
+    if (!this.client.configuration) this.settings.takeAll(given);
+    for (const uri of this.documents.uris()) {
+      if (this.client.configuration) void this.askSettings(uri);
+      else this.update(uri);
+    }
+  }
+
+  /** An open text as a feature sees it. */
+  view(uri: string): View | undefined {
+    return this.documents.get(uri) ? viewOf(this.service, uri, this.settings.of(uri).loading) : undefined;
+  }
+
+  version(uri: string): number | undefined {
+    return this.documents.get(uri)?.version;
+  }
+
+  /** Designs that may name what others declare: the open ones, and those in the folders where they can be listed. */
+  designs(): readonly string[] {
+    const open = this.documents.uris();
+    return [...new Set([...open, ...(this.host.files?.designs(this.folders) ?? [])])];
+  }
+
+  /** Resolves when all figures of the text are there. */
+  settled(uri: string): Promise<void> {
+    return this.passes.settled(uri);
+  }
+
+  private update(uri: string): void {
+    const document = this.documents.get(uri);
+    if (!document) return;
+    const users = this.service.usersOf(uri);
+    this.service.update({ uri, version: document.version, text: document.getText(), units: this.settings.of(uri).units });
+    this.passes.look(uri);
+    this.lookAgain(users);
+  }
+
+  private lookAgain(users: readonly string[]): void {
+    for (const user of users) if (this.documents.get(user)) this.passes.look(user);
+  }
+
+  private async askSettings(uri: string): Promise<void> {
+    if (!this.client.configuration) return;
+    try {
+      const given: unknown = await this.connection.workspace.getConfiguration({ scopeUri: uri, section: settingsSection });
+      if (this.documents.get(uri) && this.settings.take(uri, given)) this.update(uri);
+    } catch {
+      // A client that doesn't answer is shown what it was shown before.
+    }
+  }
+
+  /** Files outside the folders and those of open texts are nobody's business. */
+  private mayRead(uri: string): boolean {
+    const inside = (folder: string) => uri.startsWith(folder.endsWith("/") ? folder : `${folder}/`);
+    if (uri.split("/").includes("..")) return false;
+    return this.folders.some(inside) || this.documents.uris().some((open) => inside(open.slice(0, open.lastIndexOf("/"))));
+  }
+
+  private analysis(uri: string): Analysis | undefined {
+    for (const changed of this.files.changed()) this.fileChanged(changed);
+    const analysis = this.documents.get(uri) && this.service.analysis(uri);
+    const asked = this.service.askedBy(uri);
+    if (!analysis || !this.files.pending(asked)) return analysis;
+    // What a file still to come would mend is not shown first. Its arrival brings the next look.
+    setTimeout(() => {
+      if (!this.files.pending(asked)) return;
+      this.files.giveUp(asked);
+      this.passes.look(uri);
+    }, fileWait);
+    return undefined;
+  }
+
+  private show(uri: string, findings: readonly Finding[], whole: boolean): void {
+    const view = this.view(uri);
+    const version = this.version(uri);
+    if (!view || version === undefined) return;
+    const shown = presented(findings, this.settings.of(uri).severities);
+    this.send(this.connection.sendDiagnostics({ uri, version, diagnostics: diagnosticsOf(view, shown, this.client.related) }));
+    if (this.wantsStatus) this.send(this.connection.sendNotification(statusNotification, status(view, version, shown.map((finding) => finding.severity))));
+    if (whole && this.client.refreshHints) this.send(this.connection.languages.inlayHint.refresh());
+  }
+
+  /** A fault of ours: said in the log in full and at the top of the text in a line, so that nobody waits for figures. */
+  private failed(uri: string, error: unknown): void {
+    this.connection.console.error(`${uri}: ${error instanceof Error ? error.stack ?? error.message : String(error)}`);
+    const start = { line: 0, character: 0 };
+    this.send(this.connection.sendDiagnostics({
+      uri, version: this.version(uri),
+      diagnostics: [{ range: { start, end: start }, severity: 2, source: "sparwright", code: "internal", message: "Figures are missing: Sparwright failed on this text. Its log tells more." }],
+    }));
+  }
+
+  /** A client that is gone is told nothing. */
+  private send(sent: Promise<unknown>): void {
+    sent.catch(() => undefined);
+  }
+}
