@@ -1,30 +1,71 @@
+/** What differs between the sections of one type of blade and another's. */
 export interface BladeSection {
+  /** Per radian. */
+  readonly liftSlope: number;
+  /** Zero-lift angle at Re 50,000, rad. */
+  readonly zeroLift: number;
+  /** Least drag coefficient at Re 50,000. */
+  readonly dragMin: number;
+}
+
+/** A section at one place of a blade and one Reynolds number. */
+export interface LocalSection {
   readonly liftSlope: number;
   readonly zeroLift: number;
-  readonly zeroLiftShift: number;
-  readonly liftMax: number;
-  readonly liftMaxExponent: number;
-  readonly sharpness: number;
   readonly dragMin: number;
-  readonly dragExponent: number;
-  readonly dragLift: number;
-  readonly dragRise: number;
-  readonly stallDrag: number;
-  readonly delay?: number;
+  readonly liftMax: number;
+  /** Share of the lift lost in the stall that spinning gives back. */
+  readonly regained: number;
 }
-export const referenceReynolds = 50_000;
-export interface SectionForces { readonly lift: number; readonly drag: number; }
-export function sectionForces(section: BladeSection, angle: number, reynolds: number, chordRadius: number): SectionForces {
-  const scale = Math.log(Math.min(Math.max(reynolds, 3000), 3e6) / referenceReynolds);
-  const alpha = angle - section.zeroLift + section.zeroLiftShift * scale;
-  const sine = Math.sin(alpha);
+
+export interface SectionForces {
+  readonly lift: number;
+  readonly drag: number;
+}
+
+const referenceReynolds = 50_000;
+const liftMax = 1.35;
+/** How sharply the lift curve bends at the stall. */
+const sharpness = 5;
+const stallDrag = 1.5;
+/** Radians that the zero-lift angle falls, and the power by which greatest lift grows, for each unit of ln Re. */
+const zeroLiftFall = Math.PI / 180;
+const liftMaxExponent = 0.15;
+const dragExponent = -0.5;
+/** Share of `referenceReynolds` towards which all three fade out: the measured propellers end well below it. */
+const steady = 4;
+const delay = 3;
+
+/**
+ * A blade section at a chord Reynolds number and a chord over local radius. The fall of the zero-lift angle between Re
+ * 60,000 and 200,000 and the exponent of drag are those of tunnel tests of wing sections (M. S. Selig et al., Summary of
+ * Low-Speed Airfoil Data, 1995 on); for the other constants see `blade-types.ts`. Spinning delays the stall: near the hub
+ * 3 (c/r)² of the lift lost is given back (H. Snel, R. Houwink, J. Bosschers, ECN-C--93-052, 1994). Compressibility is not
+ * modelled.
+ */
+export function sectionAt(section: BladeSection, reynolds: number, chordByRadius: number): LocalSection {
+  const share = Math.min(Math.max(reynolds, 1e3), 3e6) / referenceReynolds;
+  const low = -Math.log(share ** -2 + steady ** -2) / 2;
+  return {
+    liftSlope: section.liftSlope,
+    zeroLift: section.zeroLift - zeroLiftFall * low,
+    dragMin: section.dragMin * Math.exp(dragExponent * low),
+    liftMax: liftMax * Math.exp(liftMaxExponent * low),
+    regained: Math.min(1, delay * chordByRadius ** 2),
+  };
+}
+
+/**
+ * Lift and drag coefficients at any angle of attack (rad). The lift line bends over into a plateau that dies out square to
+ * the flow; the lift that the stall takes comes back as drag, up to a flat plate's 1.3 or so square to the flow (S. F.
+ * Hoerner, Fluid-Dynamic Drag, 1965).
+ */
+export function sectionForces(section: LocalSection, angle: number): SectionForces {
+  const alpha = angle - section.zeroLift;
   const cosine = Math.cos(alpha);
-  const linear = section.liftSlope * sine;
-  const cap = section.liftMax * Math.exp(section.liftMaxExponent * scale);
-  let held = linear / (1 + Math.abs(linear / cap) ** section.sharpness) ** (1 / section.sharpness);
-  if (cosine > 0) held += Math.min(1, (section.delay ?? 0) * chordRadius * chordRadius) * cosine ** 4 * (linear - held);
-  const excess = Math.abs(linear - held) / section.liftSlope;
-  const rise = held - section.dragLift;
-  const drag = section.dragMin * Math.exp(section.dragExponent * scale) + section.dragRise * rise * rise + section.stallDrag * excess * Math.abs(held);
-  return { lift: held * cosine, drag };
+  const line = section.liftSlope * Math.sin(alpha);
+  let held = line / (1 + Math.abs(line / section.liftMax) ** sharpness) ** (1 / sharpness);
+  if (cosine > 0) held += section.regained * cosine ** 4 * (line - held);
+  const lost = (Math.abs(line - held) / section.liftSlope) * Math.abs(held);
+  return { lift: held * cosine, drag: section.dragMin + stallDrag * lost };
 }

@@ -1,0 +1,55 @@
+import { motorPoint, noLoadRotation, type MotorConstants, type MotorPoint } from "../motor/motor";
+import type { PropellerLoad } from "../propeller/propeller-at";
+import type { StaticCurve } from "../propeller/static-curve";
+import { bracketedRoot } from "../root";
+
+/** One motor, its propeller and all between it and the pack. */
+export interface Drive {
+  readonly motor: MotorConstants;
+  /** Motor turns per propeller turn. No loss in the gear. */
+  readonly gearRatio: number;
+  readonly curve: StaticCurve;
+  /** Carries the motor's current, ohm. */
+  readonly controllerResistance: number;
+  /** From the pack to the controller: carries the pack's current, ohm. */
+  readonly leadResistance: number;
+}
+
+export interface DrivePoint {
+  /** Undefined while it does not turn. */
+  readonly load: PropellerLoad | undefined;
+  readonly motor: MotorPoint;
+  /** From the pack, A. */
+  readonly current: number;
+  /** W */
+  readonly controllerLoss: number;
+  readonly leadLoss: number;
+}
+
+/**
+ * Where motor and propeller agree, at the pack's terminal volts and a throttle of 0 to 1. The controller averages
+ * ideally: the motor gets the share `throttle` of the volts and the pack gives that share of the motor's current;
+ * switching losses at part throttle are left out. The propeller's torque rises with rotation and the motor's
+ * falls, so there is one such point.
+ */
+export function driveAt(drive: Drive, volts: number, throttle: number): DrivePoint {
+  const { motor, gearRatio, curve } = drive;
+  const offered = throttle * volts;
+  const path = motor.resistance + drive.controllerResistance + throttle ** 2 * drive.leadResistance;
+  const currentAt = (rotation: number) => (offered - rotation / motor.kv) / path;
+  const free = noLoadRotation({ ...motor, resistance: path }, offered);
+  if (!(free > 0)) return pointOf(drive, throttle, undefined, motorPoint(motor, offered / path, 0));
+  const spare = (rotation: number) =>
+    (currentAt(rotation) - motor.noLoadCurrent) / motor.kv - curve.at(rotation / gearRatio).torque / gearRatio;
+  const rotation = bracketedRoot(spare, free * 1e-6, free, free * 1e-10) ?? free;
+  return pointOf(drive, throttle, curve.at(rotation / gearRatio), motorPoint(motor, currentAt(rotation), rotation));
+}
+
+function pointOf(drive: Drive, throttle: number, load: PropellerLoad | undefined, motor: MotorPoint): DrivePoint {
+  const current = throttle * motor.current;
+  return {
+    load, motor, current,
+    controllerLoss: drive.controllerResistance * motor.current ** 2,
+    leadLoss: drive.leadResistance * current ** 2,
+  };
+}
