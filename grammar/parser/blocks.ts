@@ -1,7 +1,7 @@
 import { EOF, type IToken, type ParserMethod } from "chevrotain";
 import { Dot, endOf, From, LCurly, Name, RCurly, Semicolon } from "../tokens";
 import type { BlockNode, BodyNode, EntryNode, NameNode, PathNode, StatementNode, StringNode, WaiveNode } from "../tree";
-import { edit, equalsLike, spanOf } from "./context";
+import { deepest, edit, equalsLike, spanOf } from "./context";
 import { balanceOf, belongsOutside, closesOuter, closingEdit, isKind, type Balance, type Open } from "./recovery";
 import { Statements } from "./statements";
 
@@ -32,8 +32,12 @@ export abstract class Blocks extends Statements {
     if (!this.sameLine()) this.lineIndent = this.next.startColumn ?? 1;
   };
 
+  protected get outside(): boolean {
+    return this.opens.length === 0;
+  }
+
   protected readonly isBlock = (): boolean =>
-    this.opens.length < 64 && (this.blockAhead() || (isKind(this.next.image) && (this.headAhead() || this.wrongHeadAhead())));
+    this.opens.length < deepest && (this.blockAhead() || (isKind(this.next.image) && (this.headAhead() || this.wrongHeadAhead())));
 
   /** `wing main` and nothing after it that could make an entry: a block without its brace. */
   private headAhead(): boolean {
@@ -82,7 +86,7 @@ export abstract class Blocks extends Statements {
     const from = this.OPTION4({ GATE: this.sameLine, DEF: () => {
       this.CONSUME(From);
       const path = this.OPTION5({ GATE: this.sameLine, DEF: () => this.SUBRULE(this.path) });
-      this.ACTION(() => { if (!path) this.fault(this.here, "a name is missing after from"); });
+      this.ACTION(() => { if (!path) this.fault(this.here, "a name is missing after from; write the block to copy"); });
       return path;
     } });
     const copied = from !== undefined || this.last.tokenType === From;
@@ -93,14 +97,6 @@ export abstract class Blocks extends Statements {
     });
   });
 
-  private readonly wrongName: ParserMethod<[], NameNode> = this.RULE("wrongName", (): NameNode => {
-    const { startOffset: start } = this.next;
-    const text = this.ACTION(() => this.sayWrongName(start));
-    this.MANY({ GATE: this.beforeBrace, DEF: () => this.SUBRULE(this.any) });
-    return { type: "name", start, end: this.here.end, text };
-  });
-
-  private readonly beforeBrace = (): boolean => this.sameLine() && this.next.tokenType !== LCurly;
   private readonly nameFollows = (): boolean => this.sameLine() && this.next.tokenType !== From;
   private readonly bodyAhead = (): boolean => this.next.tokenType === LCurly || this.bracelessAhead();
 

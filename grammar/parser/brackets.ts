@@ -1,7 +1,7 @@
 import { EOF, type IToken, type ParserMethod } from "chevrotain";
 import { Comma, Dot, DotDot, LBracket, LParen, Name, RBracket, RCurly, RParen, Semicolon, To } from "../tokens";
 import type { ListNode, QuantityNode, Span, ValueNode } from "../tree";
-import { closers, edit, plainStarts, spanOf } from "./context";
+import { closers, deepest, edit, plainStarts, spanOf } from "./context";
 import { Words } from "./words";
 
 interface Items {
@@ -15,7 +15,7 @@ export abstract class Brackets extends Words {
   protected abstract readonly any: ParserMethod<[], IToken>;
   protected abstract missingValue(): ValueNode;
 
-  private readonly argumentsFollow = (): boolean => this.sameLine() && this.depth < 64;
+  private readonly argumentsFollow = (): boolean => this.sameLine() && this.depth < deepest;
 
   protected readonly named: ParserMethod<[], ValueNode> = this.RULE("named", (): ValueNode => {
     const path = this.SUBRULE(this.path);

@@ -1,5 +1,5 @@
 import type { IToken, ParserMethod } from "chevrotain";
-import { DotDot, DoubleEquals, Equals, ForeignComparison, Greater, GreaterEqual, Less, LessEqual, Within } from "../tokens";
+import { DotDot, DoubleEquals, Equals, ForeignComparison, Greater, GreaterEqual, Less, LessEqual, To, Within } from "../tokens";
 import type { ConditionNode, ValueNode } from "../tree";
 import { edit, spanOf } from "./context";
 import { Values } from "./values";
@@ -26,8 +26,10 @@ export abstract class Conditions extends Values {
     const range = this.OPTION({ GATE: this.sameLine, DEF: () => {
       const sign = this.CONSUME(Within);
       const low = this.OPTION4({ GATE: this.valueHere, DEF: () => this.SUBRULE2(this.sum) }) ?? this.missing();
-      const dots = this.OPTION2({ GATE: this.sameLine, DEF: () => this.CONSUME(DotDot) });
-      this.ACTION(() => { if (!dots) this.fault(this.here, "within takes two limits: write .. and the upper one"); });
+      const dots = this.OPTION2({ GATE: this.sameLine, DEF: () => this.OR2([
+        { ALT: () => this.CONSUME(DotDot) }, { ALT: () => this.CONSUME(To) },
+      ]) });
+      this.ACTION(() => this.checkDots(dots));
       const high = this.OPTION5({ GATE: this.valueHere, DEF: () => this.SUBRULE3(this.sum) }) ?? this.missing();
       return this.ACTION(() => within(sign, left, low, high));
     } });
@@ -46,6 +48,13 @@ export abstract class Conditions extends Values {
     } });
     return range ?? this.ACTION(() => this.conditionOf(left, comparisons));
   });
+
+  private checkDots(dots: IToken | undefined): void {
+    if (!dots) return this.fault(this.here, "within takes two limits; write .. and the upper one");
+    if (dots.tokenType === DotDot) return;
+    const { start, end } = spanOf(dots);
+    this.mend({ start, end }, "to is written .. between limits", "Write ..", edit(start, end, ".."));
+  }
 
   private conditionOf(left: ValueNode, comparisons: readonly Comparison[]): ConditionNode | undefined {
     const [first, second, third] = comparisons;

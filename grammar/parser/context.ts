@@ -24,6 +24,10 @@ const wordAt = /^[^\s={}();"#]+/;
 export const spanOf = (token: IToken): Span => ({ start: token.startOffset, end: endOf(token) });
 export const edit = (start: number, end: number, text: string): TextEdit => ({ start, end, text });
 
+/** Trees are kept shallow enough to be walked by functions that call themselves. */
+export const deepest = 64;
+const mostOperators = 500;
+
 /** What the rules share: place in the token row, gates, issues. */
 export abstract class Context extends EmbeddedActionsParser {
   protected text = "";
@@ -50,8 +54,9 @@ export abstract class Context extends EmbeddedActionsParser {
   }
 
   /** A slip that costs nothing: the tree is as if it had been written right. */
-  protected mend(span: Span, message: string, title?: string, ...edits: TextEdit[]): void {
+  protected mend(span: Span, said: string, title?: string, ...edits: TextEdit[]): void {
     const { start, end } = span;
+    const message = said.replace(/\s+/g, " ").replace(/\S{60,}/g, (word) => `${word.slice(0, 57)}…`);
     this.issues.push(title === undefined ? { start, end, message } : { start, end, message, fix: { title, edits } });
   }
 
@@ -86,7 +91,7 @@ export abstract class Context extends EmbeddedActionsParser {
   protected readonly sameLine = (): boolean => this.LA(1).startLine === this.LA(0).startLine;
 
   /** May an operator go on with the value before it? */
-  protected readonly onward = (): boolean => (this.depth > 0 || this.sameLine()) && this.operators < 500;
+  protected readonly onward = (): boolean => (this.depth > 0 || this.sameLine()) && this.operators < mostOperators;
 
   protected isName(k: number): boolean {
     return this.LA(k).tokenType === Name;
@@ -127,7 +132,7 @@ export abstract class Context extends EmbeddedActionsParser {
   /** May a value, or a part of one, begin here? */
   protected readonly valueHere = (): boolean => {
     if (joining.has(this.next.tokenType)) return false;
-    if (this.sameLine()) return this.depth < 64 || !(this.next.tokenType === LParen || this.next.tokenType === LBracket);
+    if (this.sameLine()) return this.depth < deepest || !(this.next.tokenType === LParen || this.next.tokenType === LBracket);
     if (this.depth === 0 && !continuing.has(this.last.tokenType)) return false;
     return !this.entryAhead();
   };
@@ -142,7 +147,9 @@ export abstract class Context extends EmbeddedActionsParser {
   /** Says that a token is out of place. */
   protected unexpected(token: IToken): void {
     const { image, tokenType } = token;
-    if (/^_./.test(image)) this.sayWrongName(token.startOffset);
+    if (this.operators >= mostOperators) {
+      this.fault(spanOf(token), `a value has at most ${mostOperators} operators; write a let for a part of it`);
+    } else if (/^_./.test(image)) this.sayWrongName(token.startOffset);
     else if (tokenType === Unknown) this.fault(spanOf(token), `"${image}" has no meaning here; remove it`);
     else if (closers.has(tokenType)) this.fault(spanOf(token), `"${image}" closes nothing; remove it`);
     else if (tokenType === Comma) this.fault(spanOf(token), '"," parts values only inside ( ) or [ ]; write the brackets too');

@@ -7,6 +7,11 @@ import { Blocks } from "./blocks";
 import { closers, edit, spanOf, statementWords } from "./context";
 import { isKind } from "./recovery";
 
+/** Statements of other languages, and the one meant. */
+const foreignWords: Readonly<Record<string, string>> = {
+  import: "use", include: "use", using: "use", const: "let", var: "let", def: "let", set: "let", define: "let",
+  assert: "require", ensure: "require", check: "require", ignore: "waive", suppress: "waive", allow: "waive",
+};
 const beginnings = ["use", "let", "require", "waive", ...Object.keys(kinds)];
 
 /** The language's grammar. Every rule is total: any row of tokens gives a tree, and issues for what it lacks. */
@@ -79,10 +84,20 @@ export class AirframeParser extends Blocks {
     if (tokenType === RCurly) return this.sayStrayBrace(token);
     if (/^[\p{L}\p{N}_-]+[ \t]*=/u.test(this.text.slice(start, start + 200))) return void this.sayWrongName(start);
     if (tokenType !== Name) return this.unexpected(token);
-    if (isKind(image)) return this.sayNoBody(start, this.sameLine() && this.isName(1) ? endOf(this.next) : end);
-    const meant = nearest(image, beginnings);
+    if (isKind(image)) return this.sayBodyless(token);
+    const meant = Object.hasOwn(foreignWords, image) ? foreignWords[image] : nearest(image, beginnings);
     if (meant) this.fault({ start, end }, `${image} is no statement; did you mean ${meant}?`, `Write ${meant}`, edit(start, end, meant));
     else this.fault({ start, end }, `${image} is no statement; one is use, let, require, waive or a block with { }`);
+  }
+
+  /** A kind, perhaps a name, and no `{`. */
+  private sayBodyless(kind: IToken): void {
+    const named = this.sameLine() && this.isName(1);
+    const after = this.LA(named ? 2 : 1);
+    if (after.startLine === kind.startLine && (after.tokenType === LParen || after.tokenType === LBracket)) {
+      return this.fault(spanOf(after), `"${after.image}" stands where { should; a body is written in { }`);
+    }
+    this.sayNoBody(kind.startOffset, endOf(named ? this.next : kind));
   }
 
   private sayStrayBrace(token: IToken): void {
@@ -107,7 +122,8 @@ export class AirframeParser extends Blocks {
   });
 
   private anotherAhead(): boolean {
-    if (statementWords.has(this.next.tokenType) || this.assignmentAhead()) return true;
+    if (statementWords.has(this.next.tokenType)) return true;
+    if (this.assignmentAhead() && !(this.faulted && this.outside)) return true;
     return (!this.faulted || isKind(this.next.image)) && this.isBlock();
   }
 

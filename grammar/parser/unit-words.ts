@@ -23,9 +23,11 @@ export function likelyUnit(word: string): string | undefined {
   return near === undefined ? undefined : words.get(near);
 }
 
+const marks: Readonly<Record<string, string>> = { '"': "in", "'": "ft" };
+
 /** The symbol as the formatter writes it: `deg` for `°`. */
 export const plainSymbol = (symbol: string): string => unitSymbols.has(symbol) ? symbol :
-  unitAliases.get(symbol.replace("º", "°")) ?? symbol.replace(/[Ω\u2126]/g, "ohm");
+  unitAliases.get(symbol.replace("º", "°")) ?? marks[symbol] ?? symbol.replace(/[Ω\u2126]/g, "ohm");
 
 /** Units that follow one another in `5 ft 3 in`. */
 const steps: ReadonlySet<string> = new Set([

@@ -99,7 +99,7 @@ export abstract class Units extends Context {
     const span = spanOf(token);
     const meant = likelyUnit(image);
     const spaced = /\d/.test(this.text[span.start - 1] ?? "") ? " " : "";
-    if (meant === undefined) this.mend(span, `no unit "${image}"`);
+    if (meant === undefined) this.mend(span, `no unit "${image}"; after a number comes a unit such as mm or g, or nothing`);
     else this.mend(span, `no unit "${image}"; did you mean ${meant}?`, `Write ${meant}`, edit(span.start, span.end, spaced + meant));
     this.faulted = true;
   }

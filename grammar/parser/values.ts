@@ -1,9 +1,9 @@
-import type { IOrAlt, IToken, ParserMethod } from "chevrotain";
-import { Caret, DotDot, LParen, Minus, Name, No, Plus, PlusMinus, Require, Slash, Star, Superscript, To, Unknown,
+import type { IOrAlt, IToken, OrMethodOpts, ParserMethod } from "chevrotain";
+import { Caret, DotDot, endOf, LBracket, LParen, Minus, Name, No, Plus, PlusMinus, Require, Slash, Star, Superscript, To, Unknown,
   Yes } from "../tokens";
 import type { BinaryNode, FlagNode, QuantityNode, ValueNode } from "../tree";
 import { Brackets } from "./brackets";
-import { edit, equalsLike, plainStarts, spanOf } from "./context";
+import { deepest, edit, equalsLike, plainStarts, spanOf } from "./context";
 
 /** Everything that may stand after `=`. */
 export abstract class Values extends Brackets {
@@ -67,7 +67,8 @@ export abstract class Values extends Brackets {
     return exponent === undefined ? base : { type: "power", start: base.start, end: this.here.end, base, exponent };
   });
 
-  private readonly primaries: IOrAlt<ValueNode>[] = [
+  /** `yes` and `no` are keywords too, which a path takes to say that they can be no name. */
+  private readonly primaries: OrMethodOpts<ValueNode> = { IGNORE_AMBIGUITIES: true, DEF: [
     { ALT: () => this.measure() },
     { ALT: () => this.SUBRULE(this.size) },
     { ALT: () => this.SUBRULE(this.string) },
@@ -76,7 +77,7 @@ export abstract class Values extends Brackets {
     { ALT: () => this.SUBRULE(this.named) },
     { ALT: () => this.SUBRULE(this.group) },
     { ALT: () => this.SUBRULE(this.list) },
-  ];
+  ] };
 
   private flag(token: IToken): FlagNode {
     return { type: "flag", ...spanOf(token), yes: token.tokenType === Yes };
@@ -113,9 +114,13 @@ export abstract class Values extends Brackets {
   protected missingValue(): ValueNode {
     const { last, next, here } = this;
     const ahead = this.sameLine() ? next.tokenType : undefined;
-    if (ahead === Unknown) this.unexpected(next);
+    if (this.depth >= deepest && (ahead === LParen || ahead === LBracket)) {
+      this.fault(spanOf(next), `brackets stand at most ${deepest} deep; write a let for a part of it`);
+    } else if (ahead === Unknown) this.unexpected(next);
     else if (ahead === Plus) {
       this.fault(spanOf(next), 'a value needs no "+" before it; remove it', "Remove +", edit(next.startOffset, next.startOffset + 1, ""));
+    } else if (ahead === Minus && last.tokenType === Minus) {
+      this.fault(spanOf(next), 'a value has at most one "-" before it; remove this one', "Remove -", edit(next.startOffset, endOf(next), ""));
     } else if (ahead && /^([*/^±]|\.\.|to$|\+)/.test(next.image)) this.fault(here, `a value is missing before ${next.image}`);
     else if (equalsLike.has(last.tokenType) && this.subject) this.fault(here, `${this.subject.name} has no value; write one after =`);
     else if (last.tokenType === Require) this.fault(here, "require has no condition; write one, such as mass.total < 2 kg");

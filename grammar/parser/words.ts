@@ -63,7 +63,7 @@ export abstract class Words extends Quantities {
       const dot = this.CONSUME(Dot);
       const name = this.OPTION({ GATE: this.sameLine, DEF: () => this.OR2(this.moreWords) });
       this.ACTION(() => (name ? names.push(this.nameNode(name))
-        : this.fault(this.here, `a name is missing after ${this.text.slice(names[0].start, endOf(dot))}`)));
+        : this.fault(this.here, `${this.text.slice(names[0].start, endOf(dot))} ends in a point; write a name after it`)));
     } });
     return this.ACTION(() => ({ type: "path", start: names[0].start, end: names[names.length - 1].end, names }));
   });
