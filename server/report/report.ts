@@ -7,14 +7,20 @@ import type { Analysis } from "../analysis";
 import type { FigureSet } from "../figures/figure-set";
 import { rangeOf } from "../lines";
 
-/** One design as machines read it: figures of the given loadings in SI units, and all findings. `file` is how it is named. */
-export function reportOf(analysis: Analysis, sets: readonly FigureSet[], file: string): Report {
+/**
+ * One design as machines read it: figures of the given loadings in SI units, and what was found. `file` is how it is
+ * named; `wanted` picks figures by name.
+ */
+export function reportOf(
+  analysis: Analysis, sets: readonly FigureSet[], file: string, findings: readonly Finding[], wanted: (name: string) => boolean = () => true,
+): Report {
+  const figures = (set: FigureSet) => set.all().filter(({ name }) => wanted(name));
   return {
     design: sets[0].loading.design.title,
     loadings: Object.fromEntries(sets.map((set) => [
-      set.loading.name, Object.fromEntries(set.all().map((figure) => [figure.name, figureOf(figure.quantity)])),
+      set.loading.name, Object.fromEntries(figures(set).map(({ name, quantity }) => [name, figureOf(quantity)])),
     ])),
-    findings: analysis.findings.map((finding) => findingOf(finding, analysis.model.file.parsed, file)),
+    findings: findings.map((finding) => findingOf(finding, analysis.model.file.parsed, file)),
   };
 }
 

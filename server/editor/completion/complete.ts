@@ -64,7 +64,7 @@ function originItems(view: View, cursor: Cursor, kind: string): Item[] {
     return children.filter((item) => item.detail === copied || item.detail === "assembly");
   }
   const own = cursor.before[1]?.text;
-  const blocks = blocksOfKinds(from, [copied], view.set.loading.reader.world).filter(({ path }) => path !== own).map(({ path: label, block }): Item =>
+  const blocks = blocksOfKinds(from, [copied]).filter(({ path }) => path !== own).map(({ path: label, block }): Item =>
     ({ label, sort: "block", rank: 0, detail: block.kind, topic: { about: "block", name: label } }));
   return [...blocks, ...[...from.file.uses.keys()].map((label): Item => ({ label, sort: "file", rank: 1 }))];
 }

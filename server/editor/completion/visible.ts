@@ -28,12 +28,12 @@ export interface Named {
   readonly block: Instance;
 }
 
-/** All blocks of some kinds (`*`: any part) that can be named from a block, with those within others. */
-export function blocksOfKinds(from: Instance, wanted: readonly string[], world: World): Named[] {
+/** All blocks of some kinds (`*`: any part) that can be named from a block, with those within others; by each side with `world`. */
+export function blocksOfKinds(from: Instance, wanted: readonly string[], world?: World): Named[] {
   const fits = (block: Instance) => (wanted.includes("*") ? kinds[block.kind]?.massive === true : wanted.includes(block.kind));
   const out: Named[] = [];
   const take = (path: string, block: Instance, depth: number): void => {
-    if (fits(block)) out.push(...sides(path, block, world));
+    if (fits(block)) out.push(...(world ? sides(path, block, world) : [{ path, block }]));
     if (depth < 2 && block.kind !== "loading") for (const [name, child] of block.children) take(`${path}.${name}`, child, depth + 1);
   };
   for (const [name, block] of visibleBlocks(from)) if (block !== from && block.kind !== "loading") take(name, block, 0);
