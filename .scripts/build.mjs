@@ -34,7 +34,8 @@ if (existsSync(join(root, "server/browser.ts"))) {
 
 rmSync(join(root, "dist"), { recursive: true, force: true });
 mkdirSync(join(root, "dist"));
-const results = await Promise.all(targets.map((target) => build(target)));
+// The bundler has said what is wrong; a stack of its own adds nothing.
+const results = await Promise.all(targets.map((target) => build(target))).catch(() => process.exit(1));
 writeFileSync(join(root, "dist/third-party.txt"), licences(results));
 
 for (const { metafile } of results) {

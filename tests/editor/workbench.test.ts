@@ -34,7 +34,11 @@ afterAll(async () => {
 let number = 0;
 beforeEach(() => void number++);
 afterEach(async ({ task }) => {
-  if (task.result?.state === "fail") await workbench.screenshot(`failed-${number}`);
+  if (task.result?.state !== "fail") return;
+  await workbench.screenshot(`failed-${number}`);
+  // Whatever list or box a failed test left open must not take the next one's keys.
+  await workbench.press("Escape");
+  await workbench.press("Escape");
 });
 
 const figuresShown = async (): Promise<boolean> => /\d.* kg/.test(await workbench.status());
