@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { atmosphere } from "../../server/compute/atmosphere/atmosphere";
+import { bladeOf } from "../../server/compute/propeller/blade";
 import { idealEfficiency, idealStaticPower, idealStaticThrust } from "../../server/compute/propeller/momentum";
 import { propellerAt } from "../../server/compute/propeller/propeller-at";
 import { rotationLimit } from "../../server/compute/propeller/rotation-limit";
@@ -96,6 +97,15 @@ describe("effect of rpm, through the Reynolds number", () => {
       expect(power).toBeGreaterThan(type === "wide" ? -0.1 : -0.2);
       expect(power).toBeLessThan(type === "wide" ? 0.4 : 0.1);
     });
+});
+
+// Same database: chord at 0.75 R of thin electric propellers by diameter, pitch making no difference; own table of means.
+describe("thin blades are slimmer the larger", () => {
+  it.each([[9, 0.15], [10, 0.128], [11, 0.124], [14, 0.103], [19, 0.103]])("%d in: chord %d R", (diameter, chord) => {
+    const propeller = propellerOf(diameter, 0.6 * diameter, "thin");
+    const element = bladeOf(propeller, 2000).elements.find((one) => one.radius >= 0.375 * propeller.diameter)!;
+    expectNear(element.chord / (propeller.diameter / 2), chord, 0.01); // printed digits
+  });
 });
 
 // R. W. Deters, G. K. Ananda and M. S. Selig, AIAA 2014-2151: blade of constant chord 0.23 R and constant pitch 6.75 in, as designed.

@@ -4,7 +4,7 @@ import type { Blade, BladeElement } from "./blade";
 import { sectionAt, sectionForces } from "./section";
 
 /** The share of a ring's air that a few blades move: L. Prandtl's loss (in A. Betz, 1919), at tip and root. Not under 0.0001. */
-function movedShare(blade: Blade, radius: number, sine: number): number {
+export function movedShare(blade: Pick<Blade, "count" | "diameter" | "hubRadius">, radius: number, sine: number): number {
   const share = (gap: number) => {
     const f = gap > 0 ? ((blade.count / 2) * gap) / sine : 0;
     return f > 20 ? 1 : (2 / Math.PI) * Math.acos(Math.exp(-f));

@@ -32,7 +32,7 @@ const stallDrag = 1.5;
 const zeroLiftFall = Math.PI / 180;
 const liftMaxExponent = 0.15;
 const dragExponent = -0.5;
-/** Share of `referenceReynolds` towards which all three fade out: the measured propellers end well below it. */
+/** Times `referenceReynolds`: towards there all three fade out, as they do in the sections; the propellers end below it. */
 const steady = 4;
 const delay = 3;
 

@@ -4,7 +4,7 @@ import type { Propeller } from "../../../../server/model/design/power";
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
-/** Propellers of a type, 5 to 19 in. Folding ones have two or three blades. */
+/** Propellers of a type, 5 to 19 in. Folding ones have two blades, as all measured ones. */
 export const anyPropeller: fc.Arbitrary<Propeller> = fc.record({
   diameter: number(0.127, 0.483),
   ratio: number(0.25, 1.3),
@@ -12,7 +12,7 @@ export const anyPropeller: fc.Arbitrary<Propeller> = fc.record({
   family: fc.constantFrom("thin" as const, "wide" as const, "thick" as const),
   folding: fc.boolean(),
   clockwise: fc.boolean(),
-}).map(({ ratio, blades, folding, ...rest }) => ({ ...rest, folding, blades: folding ? Math.min(3, blades) : blades, pitch: ratio * rest.diameter }));
+}).map(({ ratio, blades, folding, ...rest }) => ({ ...rest, folding, blades: folding ? 2 : blades, pitch: ratio * rest.diameter }));
 
 /** Blades of any stations, sense or none. */
 export const anyStations: fc.Arbitrary<Propeller> = fc.record({
