@@ -9,7 +9,9 @@ export interface TailBlock {
 }
 
 /** Undefined where no tailplane stands beside other surfaces. */
-export function tailBlock({ elements: e, strips, pieces }: Lattice, surfaces: readonly Surface[], influence: Float64Array): TailBlock | undefined {
+export function tailBlock(
+  { elements: e, strips, pieces }: Lattice, surfaces: readonly Surface[], influence: Float64Array,
+): TailBlock | undefined {
   const rows = Array.from({ length: e.count }, (_, i) => i)
     .filter((i) => surfaces[pieces[strips[Math.floor(i / e.rows)].piece].surface].kind === "tailplane");
   if (rows.length === 0 || rows.length === e.count) return undefined;

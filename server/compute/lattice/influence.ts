@@ -1,11 +1,14 @@
 import { addNormalwash } from "./horseshoe";
 import type { Lattice } from "./lattice";
 
+/** Vortices, whether their images in y = 0 go with them, and how blunt they are. */
+export type Vortices = Pick<Lattice, "elements" | "symmetric" | "core">;
+
 /** Entries of the influence matrix between two yields: a few milliseconds. */
 const stretch = 40_000;
 
 /** Normal velocity at each control point for a unit of circulation of each horseshoe, by rows, images included. */
-export function* influenceSteps(lattice: Lattice): Generator<void, Float64Array> {
+export function* influenceSteps(lattice: Vortices): Generator<void, Float64Array> {
   const { elements: e } = lattice;
   const values = new Float64Array(e.count * e.count);
   let work = 0;
@@ -22,7 +25,7 @@ export function* influenceSteps(lattice: Lattice): Generator<void, Float64Array>
 
 /** Adds what each horseshoe of a lattice does at a point, with its image where one side stands for both. */
 export function addWash(
-  { elements, symmetric, core }: Lattice, x: number, y: number, z: number, ny: number, nz: number, out: Float64Array, offset: number,
+  { elements, symmetric, core }: Vortices, x: number, y: number, z: number, ny: number, nz: number, out: Float64Array, offset: number,
 ): void {
   addNormalwash(elements, core, x, y, z, ny, nz, out, offset);
   // The image acts on a point as the vortex does on the point's image.

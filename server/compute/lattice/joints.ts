@@ -1,4 +1,5 @@
 import { lengthOf, type Edge, type LatticePiece } from "./pieces";
+import { slit } from "./touching";
 
 /** Where ends of pieces meet. */
 export interface Joint {
@@ -14,9 +15,6 @@ export interface Joined {
   /** Which of the given pieces these are. */
   readonly kept: readonly number[];
 }
-
-/** Ends of two surfaces this near each other, as a share of the shorter chord, are meant to meet: a slit would leak as no real one does. */
-const slit = 0.02;
 
 /**
  * Finds which ends meet: those at one place, and a lone end with one of another surface that it almost touches. These are
@@ -34,13 +32,17 @@ export function joinEnds(pieces: readonly LatticePiece[], symmetric: boolean, cl
   };
   joinIf((i, j) => meet(ends[i], ends[j], () => close));
   const sizes = ends.map((_, i) => ends.filter((_, j) => root(j) === root(i)).length);
-  const sameHalf = (i: number, j: number) => pieces[i >> 1].surface === pieces[j >> 1].surface && pieces[i >> 1].side === pieces[j >> 1].side;
-  joinIf((i, j) => (sizes[i] === 1 || sizes[j] === 1) && !sameHalf(i, j) && meet(ends[i], ends[j], (chord) => slit * chord));
+  // Never so far that a narrow piece would lose itself.
+  const reach = (i: number) => lengthOf(pieces[i >> 1]) / 4;
+  const sameHalf = (a: LatticePiece, b: LatticePiece) => a.surface === b.surface && a.side === b.side;
+  joinIf((i, j) => (sizes[i] === 1 || sizes[j] === 1) && !sameHalf(pieces[i >> 1], pieces[j >> 1]) &&
+    meet(ends[i], ends[j], (chord) => Math.min(slit * chord, reach(i), reach(j))));
   const groups = new Map<number, number[]>();
   ends.forEach((_, i) => groups.set(root(i), [...(groups.get(root(i)) ?? []), i]));
   const placed = [...ends];
   const joints = [...groups.values()].map((group): Joint => {
-    const onPlane = symmetric && group.some((i) => Math.abs(ends[i].y) <= Math.max(close, group.length === 1 ? slit * ends[i].chord : 0));
+    const alone = group.length === 1 ? Math.min(slit * ends[group[0]].chord, reach(group[0])) : 0;
+    const onPlane = symmetric && group.some((i) => Math.abs(ends[i].y) <= Math.max(close, alone));
     const mean = (of: (edge: Edge) => number) => group.reduce((sum, i) => sum + of(ends[i]), 0) / group.length;
     const y = onPlane ? 0 : mean((edge) => edge.y);
     const z = mean((edge) => edge.z);

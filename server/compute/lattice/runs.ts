@@ -58,8 +58,9 @@ export function runExtent({ links, pieces }: Run): readonly [low: number, high: 
 
 /** Length along a level run at which it has a y, and length per y there. */
 export function lengthAt({ links, pieces }: Run, y: number): { readonly at: number; readonly per: number } {
-  const found = links.find(({ piece }) => (y - pieces[piece].left.y) * (y - pieces[piece].right.y) <= 0) ??
-    (Math.abs(y - pieces[links[0].piece].left.y) < Math.abs(y - pieces[links[links.length - 1].piece].right.y) ? links[0] : links[links.length - 1]);
+  const [first, last] = [links[0], links[links.length - 1]];
+  const nearer = Math.abs(y - pieces[first.piece].left.y) < Math.abs(y - pieces[last.piece].right.y) ? first : last;
+  const found = links.find(({ piece }) => (y - pieces[piece].left.y) * (y - pieces[piece].right.y) <= 0) ?? nearer;
   const { left, right } = pieces[found.piece];
   const per = found.length / (right.y - left.y);
   return { at: found.from + Math.max(0, Math.min(found.length, (y - left.y) * per)), per: Math.abs(per) };

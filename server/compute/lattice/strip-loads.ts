@@ -38,6 +38,7 @@ export function stripLoads(lattice: Lattice, surfaces: readonly Surface[], slope
   return solved.flatMap((strip, s) => {
     const { surface, side } = images[strips[s].piece];
     const [[ya, za], [yb, zb]] = strip.ends;
-    return [strip, { ...strip, path: surfaces[surface].path, kind: surfaces[surface].kind, side, y: -strip.y, ends: [[-yb, zb], [-ya, za]] }];
+    const { path, kind } = surfaces[surface];
+    return [strip, { ...strip, path, kind, side, y: -strip.y, ends: [[-yb, zb], [-ya, za]] }];
   });
 }

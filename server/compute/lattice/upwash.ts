@@ -1,12 +1,12 @@
 import type { Vec3 } from "../../model/design/geometry";
-import { addWash } from "./influence";
-import type { Lattice } from "./lattice";
+import type { Cuts } from "./cuts";
+import { addWash, type Vortices } from "./influence";
 
 /**
  * Upward velocity that the circulations cause at a point. Between the middles of two columns it is taken straight from one
  * to the other: at their edge a lone vortex would be felt, where the sheet it stands for is smooth.
  */
-export function upwashBy(lattice: Lattice, circulation: Float64Array): (point: Vec3) => number {
+export function upwashBy(lattice: Vortices & { readonly columns: Cuts }, circulation: Float64Array): (point: Vec3) => number {
   const { symmetric, columns: { middles } } = lattice;
   const wash = new Float64Array(circulation.length);
   const at = (x: number, y: number, z: number) => {
