@@ -25,7 +25,8 @@ export function around(a: Convex, b: Convex): Convex {
 export function cylinder(centre: Vec3, axis: Vec3, radius: number, length: number): Convex {
   return (direction) => {
     const axial = dot(direction, axis);
-    const across = along(direction, -axial, axis);
+    const nearly = along(direction, -axial, axis);
+    const across = along(nearly, -dot(nearly, axis), axis); // once more: little is left of a direction close to the axis
     const size = Math.sqrt(dot(across, across));
     const rim = size > 1e-12 * Math.abs(axial) ? along(centre, radius / size, across) : centre;
     return along(rim, (Math.sign(axial) * length) / 2, axis);

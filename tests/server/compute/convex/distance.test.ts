@@ -7,7 +7,7 @@ import type { Vec3 } from "../../../../server/model/design/geometry";
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const point = fc.tuple(number(-1, 1), number(-1, 1), number(-1, 1));
 const size = fc.tuple(number(0.01, 1), number(0.01, 1), number(0.01, 1));
-const exact = 1e-6; // m: near touching a round thing is approached slowly
+const exact = 1e-6; // m
 
 describe("convex things", () => {
   it("two boxes: as worked out side by side", () => {
