@@ -5,6 +5,7 @@ import { runChecks } from "./checks/run";
 import { checkRequirements } from "./checks/require";
 import { sayIn, type Say, type System } from "./checks/say";
 import { readLimits } from "./checks/limits";
+import { readWeighed } from "./checks/weighed";
 import { FigureSet } from "./figures/figure-set";
 import type { Memory } from "./figures/memory";
 import { putQuickFigures, putSlowFigures } from "./figures/groups";
@@ -56,6 +57,7 @@ export class Analysis {
     const limits = readLimits(model, sets, checks);
     const checked = runChecks(model, sets, limits, this.say, this.complete);
     const kept = applyWaivers(checked, model, checks.map((check) => check.code), this.complete);
+    readWeighed(model, sets);
     const required = checkRequirements(model, sets, this.say);
     return [...model.problems.list(), ...kept, ...required].sort((a, b) => a.place.start - b.place.start || a.place.end - b.place.end);
   }

@@ -1,4 +1,4 @@
-import type { DimensionName } from "./dimension";
+import { dimensionName, dimensions, sameDimension, type Dimension, type DimensionName } from "./dimension";
 
 interface Usual {
   /** As it reads in a message: "takes a length". */
@@ -39,3 +39,10 @@ export const usualUnits: Readonly<Record<DimensionName, Usual>> = {
   temperature: usual("a temperature", ["degC", "K"], ["degF"]),
   per_angle: usual("a slope per angle", ["/rad", "/deg"]),
 };
+
+/** What a value of this dimension is, in words: "a length", "a plain number"; in SI base units where there is no word. */
+export function wordsFor(dimension: Dimension): string {
+  if (sameDimension(dimension, dimensions.ratio)) return "a plain number";
+  const name = (Object.keys(dimensions) as DimensionName[]).find((known) => sameDimension(dimensions[known], dimension));
+  return name ? usualUnits[name].words : `a value in ${dimensionName(dimension)}`;
+}

@@ -1,6 +1,6 @@
 import * as z from "zod";
-import { dimensionName, dimensions, sameDimension, type DimensionName } from "../units/dimension";
-import { usualUnits } from "../units/usual";
+import { dimensions, sameDimension, type DimensionName } from "../units/dimension";
+import { usualUnits, wordsFor } from "../units/usual";
 import type { Quantity } from "../units/quantity";
 import type { Range } from "./range";
 import type { SectionValue, Taper } from "./schema";
@@ -35,19 +35,11 @@ export const quantity = (dimension: DimensionName, range?: Range): Read<Quantity
   if (!sameDimension(q.dimension, dimensions[dimension])) {
     return sameDimension(q.dimension, dimensions.ratio)
       ? new Refusal(`takes ${words} and needs a unit, such as ${metric[0]}`, "missing_unit")
-      : new Refusal(`takes ${words}, not ${wordsFor(q)}`, "wrong_dimension");
+      : new Refusal(`takes ${words}, not ${wordsFor(q.dimension)}`, "wrong_dimension");
   }
   if (!Number.isFinite(q.value)) return new Refusal("is no finite number");
   return range && !range.holds(q.value) ? new Refusal(range.message) : q;
 };
-
-/** What a quantity is, in words: "a mass", or its SI units where it has no name. */
-function wordsFor(q: Quantity): string {
-  for (const [name, { words }] of Object.entries(usualUnits)) {
-    if (sameDimension(dimensions[name as DimensionName], q.dimension)) return words;
-  }
-  return dimensionName(q.dimension);
-}
 
 export const taper = (dimension: DimensionName, range?: Range): Read<Taper> => (value) => {
   const read = quantity(dimension, range);

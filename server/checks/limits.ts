@@ -1,8 +1,11 @@
 import { nearest } from "../../grammar/nearest";
-import { dimensionName, dimensions, sameDimension } from "../../grammar/units/dimension";
+import type { ValueNode } from "../../grammar/tree";
+import { dimensions, sameDimension, type DimensionName } from "../../grammar/units/dimension";
 import { quantity, type Quantity } from "../../grammar/units/quantity";
+import { usualUnits, wordsFor } from "../../grammar/units/usual";
 import type { FigureSet } from "../figures/figure-set";
 import type { AirframeClass } from "../model/design/design";
+import { bareNumber, withoutUnit, wordsOf } from "../model/evaluate/wording";
 import type { Model } from "../model/model";
 import { rewrite } from "../model/problems";
 import { only } from "../model/build/design";
@@ -31,14 +34,25 @@ export function readLimits(model: Model, sets: readonly FigureSet[], checks: rea
       continue;
     }
     const value = readFigures(entry.value, model, sets, sets[0]).quantity;
-    if (!value) continue;
-    if (sameDimension(value.dimension, dimensions[threshold.dimension])) limits.set(name, value);
-    else {
-      model.problems.add("wrong_dimension", "error", model.file, entry.value,
-        `${name} takes a ${dimensionName(dimensions[threshold.dimension])}, not a ${dimensionName(value.dimension)}`);
-    }
+    if (value && fitsDimension(name, value, threshold.dimension, entry.value, model)) limits.set(name, value);
   }
   return limits;
+}
+
+/** Is a value what its name takes? Says so where not, with the unit that is lacking. */
+export function fitsDimension(name: string, value: Quantity, dimension: DimensionName, node: ValueNode, model: Model): boolean {
+  if (sameDimension(value.dimension, dimensions[dimension])) return true;
+  const { words, metric } = usualUnits[dimension];
+  const bare = bareNumber(node);
+  if (bare) {
+    const { message, fixes } = withoutUnit([bare], metric[0], model.file);
+    model.problems.add("missing_unit", "error", model.file, node, `${name} takes ${words}: ${message}`, fixes);
+    return false;
+  }
+  const text = wordsOf(node, model.file);
+  const got = wordsFor(value.dimension);
+  model.problems.add("wrong_dimension", "error", model.file, node, `${name} takes ${words}${text ? `; ${text} is ${got}` : `, not ${got}`}`);
+  return false;
 }
 
 /** The threshold in force. */

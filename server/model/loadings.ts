@@ -1,10 +1,12 @@
-import { nearest } from "../../grammar/nearest";
-import { buildDesign, type BuiltDesign, type LeftOut } from "./build/design";
+import type { ValueNode } from "../../grammar/tree";
+import { buildDesign, isPart, type BuiltDesign, type LeftOut } from "./build/design";
 import { geometry } from "./build/derived";
 import { Reader } from "./build/reader";
 import { Resolver, type Overlay } from "./evaluate/resolver";
-import { rewrite, type Problems } from "./problems";
-import type { Instance, Slot, SourceFile } from "./resolve/instance";
+import { overlayOf } from "./overlay";
+import type { Problems } from "./problems";
+import { descendants, type Instance, type SourceFile } from "./resolve/instance";
+import { withArticle } from "./words";
 
 /** A loading with the design as it is in it. */
 export interface Loading extends BuiltDesign {
@@ -12,6 +14,8 @@ export interface Loading extends BuiltDesign {
   /** The block that declares it; none when the design has no `loading` blocks. */
   readonly block?: Instance;
   readonly reader: Reader;
+  /** What it changes of its parts. */
+  readonly overlay: Overlay;
 }
 
 /** The name of the one loading of a design that declares none. */
@@ -21,16 +25,28 @@ export function loadingBlocks(file: SourceFile): Instance[] {
   return [...file.root.children.values()].filter((block) => block.kind === "loading");
 }
 
-/** Every loading of a design, in the order written. */
-export function buildLoadings(file: SourceFile, problems: Problems): Loading[] {
-  const plain = new Reader(new Resolver(file, problems, geometry));
+/** Every loading of a design, in the order written, and the reader of what is written, whatever a loading changes. */
+export function buildLoadings(file: SourceFile, problems: Problems): { readonly plain: Reader; readonly loadings: readonly Loading[] } {
+  const plain = readerOf(file, problems);
   const blocks = loadingBlocks(file);
-  if (blocks.length === 0) return [{ name: theOnly, reader: plain, ...buildDesign(file.root, plain, (_, optional) => optional) }];
-  return blocks.map((block) => {
+  if (blocks.length === 0) {
+    const built = buildDesign(file.root, plain, (_, optional) => optional);
+    return { plain, loadings: [{ name: theOnly, reader: plain, overlay: new Map(), ...built }] };
+  }
+  const loadings = blocks.map((block): Loading => {
     const overlay = overlayOf(block, file, problems);
-    const reader = overlay.size === 0 ? plain : new Reader(new Resolver(file, problems, geometry, overlay));
-    return { name: block.key, block, reader, ...buildDesign(file.root, reader, leftOutBy(block, plain)) };
+    const reader = overlay.size === 0 ? plain : readerOf(file, problems, overlay);
+    judgeChoice(block, plain, problems);
+    return { name: block.key, block, reader, overlay, ...buildDesign(file.root, reader, leftOutBy(block, plain), block) };
   });
+  return { plain, loadings };
+}
+
+/** Values rest on those written before them more often than not: in that order none rests on a long row of others. */
+function readerOf(file: SourceFile, problems: Problems, overlay?: Overlay): Reader {
+  const resolver = new Resolver(file, problems, geometry, overlay);
+  for (const name of file.lets.keys()) resolver.letValue(file, name);
+  return new Reader(resolver);
 }
 
 /** What a loading's `without` and `with` leave out. Optional parts are out unless named. */
@@ -53,27 +69,20 @@ export function means(name: string, path: string): boolean {
   return next === wanted.length;
 }
 
-/** The properties that a loading's blocks put in the place of those of the parts with the same kind and name. */
-function overlayOf(loading: Instance, file: SourceFile, problems: Problems): Overlay {
-  const overlay = new Map<Instance, Map<string, Slot>>();
-  const take = (from: Instance, under: Instance): void => {
-    for (const child of from.children.values()) {
-      const target = under.children.get(child.key);
-      if (target?.kind === child.kind) {
-        if (child.slots.size > 0) overlay.set(target, new Map(child.slots));
-        take(child, target);
-      } else if (child.node) lost(child, under, file, problems);
+/** Only whole parts are left out, and only optional ones brought in. */
+function judgeChoice(loading: Instance, reader: Reader, problems: Problems): void {
+  for (const name of ["without", "with"]) {
+    const slot = loading.slots.get(name);
+    const value = slot?.entry.value;
+    if (!slot || !value) continue;
+    const nodes: readonly ValueNode[] = value.type === "list" ? value.items : [value];
+    for (const [i, { target, path }] of reader.blocks(loading, name).entries()) {
+      const fault = !isPart(target.kind) ? `${name} takes whole parts; ${path} is ${withArticle(target.kind)}`
+        : name === "with" && !isOptional(target, reader) ? `with brings in optional parts; ${path} is always in, for it has no optional = yes`
+        : undefined;
+      if (fault) problems.addFor(loading, "wrong_value", slot.home.file, nodes[i] ?? value, fault);
     }
-  };
-  take(loading, file.root);
-  return overlay;
+  }
 }
 
-function lost(child: Instance, under: Instance, file: SourceFile, problems: Problems): void {
-  const same = [...under.children.values()].filter((other) => other.kind === child.kind).map((other) => other.key);
-  const near = nearest(child.key, same) ?? (same.length === 1 ? same[0] : undefined);
-  const span = child.node!.name ?? child.node!.kind;
-  const message = `a loading changes parts that stand in the design, and there is no ${child.kind} "${child.key}"`;
-  problems.add("unknown_name", "error", file, span, near ? `${message}; did you mean ${near}?` : message,
-    near && child.node!.name ? [rewrite(file, span, `Write ${near}`, near)] : undefined);
-}
+const isOptional = (block: Instance, reader: Reader) => [block, ...descendants(block)].some((part) => reader.flag(part, "optional"));

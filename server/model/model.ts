@@ -22,8 +22,8 @@ export function resolveModel(uri: string, source: TextSource): Model | undefined
     problems.add("syntax", "error", file, issue, issue.message, fixes);
   }
   elaborateAll(file.root, problems);
-  const loadings = buildLoadings(file, problems);
-  judgeFile(file, loadings, problems);
+  const { plain, loadings } = buildLoadings(file, problems);
+  judgeFile(file, plain, loadings, problems);
   return { file, problems, loadings };
 }
 

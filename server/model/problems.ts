@@ -3,10 +3,15 @@ import type { Finding, Fix, Severity } from "../../shared/finding";
 import type { Instance, SourceFile } from "./resolve/instance";
 
 /** Codes of what is wrong with the text itself. */
-export type TextCode =
-  | "syntax" | "unknown_word" | "misplaced" | "wrong_dimension" | "wrong_value" | "missing_unit" | "missing_property"
-  | "name_twice" | "unknown_name" | "not_declared_here" | "circle" | "file_not_found" | "broken_file" | "unused_let"
-  | "unit_as_name" | "waiver_without_reason" | "waiver_without_effect" | "figure_absent" | "require_failed" | "require_close";
+const textCodes = [
+  "syntax", "unknown_word", "misplaced", "wrong_dimension", "wrong_value", "missing_unit", "missing_property", "name_twice", "unknown_name",
+  "not_declared_here", "circle", "file_not_found", "broken_file", "unused_let", "unit_as_name", "foil_missing", "waiver_without_reason",
+  "waiver_without_effect", "figure_absent", "require_failed", "require_close",
+] as const;
+
+export type TextCode = (typeof textCodes)[number];
+
+export const isTextCode = (code: string): boolean => (textCodes as readonly string[]).includes(code);
 
 /**
  * Collects what is wrong while a file is resolved. A thing is said once, however often it is met, and only about the
@@ -29,15 +34,22 @@ export class Problems {
   /** Says it where `span` stands in `written`, or, if that is another file, at the nearest block around `holder` here. */
   addFor(holder: Instance, code: TextCode, written: SourceFile, span: Span, message: string, fixes?: readonly Fix[]): void {
     if (written.uri === this.file) return this.add(code, "error", written, span, message, fixes);
-    for (let at: Instance | undefined = holder; at; at = at.parent) {
-      if (at.file.uri !== this.file || !at.node) continue;
-      return this.add(code, "error", at.file, at.node.from ?? at.node.kind, message, fixes);
-    }
+    const here = copiedBy(holder, this.file);
+    if (!here?.node) return;
+    // What is missing here is this file's affair; anything else is a mistake over there.
+    const whole = code === "not_declared_here" ? message : `in ${written.uri.slice(written.uri.lastIndexOf("/") + 1)}: ${message}`;
+    this.add(code, "error", here.file, here.node.from ?? here.node.kind, whole, fixes);
   }
 
   list(): Finding[] {
     return [...this.found.values()];
   }
+}
+
+/** The nearest block around that is written in this file. */
+function copiedBy(holder: Instance, uri: string): Instance | undefined {
+  for (let at: Instance | undefined = holder; at; at = at.parent) if (at.file.uri === uri && at.node) return at;
+  return undefined;
 }
 
 /** A fix that writes `text` over `span`. */

@@ -1,5 +1,5 @@
-import { add, metres, multiply, plain, type Quantity } from "../../../grammar/units/quantity";
-import type { Body, BodyStation, Member, Vec3 } from "../design/geometry";
+import { metres, multiply, plain, type Quantity } from "../../../grammar/units/quantity";
+import type { Body, BodyStation, Member } from "../design/geometry";
 import type { Instance } from "../resolve/instance";
 import { pathIn, placed, type Frame } from "./frame";
 import type { Reader } from "./reader";
@@ -81,9 +81,3 @@ export function buildMember(block: Instance, reader: Reader, frame: Frame): Memb
     weight: reader.quantity(block, "weight"),
   };
 }
-
-/** A place moved by a vector given in the axes of the frame the place was written in. */
-export function offsetBy(p: Vec3<Quantity>, v: Vec3<Quantity>): Vec3<Quantity> {
-  return [add(p[0], v[0]), add(p[1], v[1]), add(p[2], v[2])];
-}
-

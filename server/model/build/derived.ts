@@ -1,11 +1,9 @@
 import { add, chain, divide, multiply, plain, raise, subtract, type Quantity } from "../../../grammar/units/quantity";
 import { dimensions } from "../../../grammar/units/dimension";
-import type { Panel, Vec3 } from "../design/geometry";
+import type { Panel } from "../design/geometry";
 import type { Geometry } from "../evaluate/resolver";
-import type { World } from "../evaluate/site";
-import type { Instance } from "../resolve/instance";
 import { bodyKinds, bodyLength } from "./bodies";
-import { placed, placements, root } from "./frame";
+import { movedBy, seenFrom } from "./frame";
 import { pointOnHalf, writtenHalf, type WrittenHalf } from "./half";
 import { Reader } from "./reader";
 import { surfaceKinds } from "./surfaces";
@@ -28,10 +26,14 @@ export const geometry: Geometry = {
     return divide(sum(half.panels.map(chordSquared)), sum(half.panels.map(areaOf)));
   },
 
-  pointOn(surface, along, chord, holder, world) {
-    const half = writtenHalf(surface, new Reader(world));
-    return half && fromItsPlace(surface, holder, pointOnHalf(half, along, chord), world);
+  pointOn({ block, path }, along, chord, holder, world) {
+    const reader = new Reader(world);
+    const at = reader.point(block, "at");
+    const half = at && writtenHalf(block, reader);
+    return half && seenFrom(holder, block, path, movedBy(at, pointOnHalf(half, along, chord)), reader);
   },
+
+  seenFrom: ({ block, path }, place, holder, world) => seenFrom(holder, block, path, place, new Reader(world)),
 };
 
 const sum = (all: readonly Quantity[]) => all.reduce((a, b) => add(a, b));
@@ -54,17 +56,3 @@ function chordSquared({ span, inner, outer }: Panel<Quantity> & { span: Quantity
   const [a, b] = [inner.chord, outer.chord];
   return multiply(multiply(plain(1 / 3), span), add(add(raise(a, 2), multiply(a, b)), raise(b, 2)));
 }
-
-/** A place in a placed assembly's axes, seen from a block outside it: on the copy as written, not its image. */
-function fromItsPlace(surface: Instance, holder: Instance, point: Vec3<Quantity>, world: World): Vec3<Quantity> {
-  const around = new Set<Instance>();
-  for (let at: Instance | undefined = holder; at; at = at.parent) around.add(at);
-  let p = point;
-  for (let at = surface.parent; at && !around.has(at); at = at.parent) {
-    if (at.kind !== "place") continue;
-    const frame = placements(at, new Reader(world), root)[0];
-    if (frame) p = placed(frame, p);
-  }
-  return p;
-}
-

@@ -37,18 +37,18 @@ export interface BuiltDesign {
 /** Which parts a loading leaves out. `leftOut` gets the path of a part and whether it is optional. */
 export type LeftOut = (path: string, optional: boolean) => boolean;
 
-/** All parts of a design with every copy written out, less what the loading leaves out. */
-export function buildDesign(root: Instance, reader: Reader, leftOut: LeftOut): BuiltDesign {
+/** All parts of a design with every copy written out, less what the loading, if there is one, leaves out. */
+export function buildDesign(root: Instance, reader: Reader, leftOut: LeftOut, loading?: Instance): BuiltDesign {
   const lists: Lists = {
     surfaces: [], bodies: [], members: [], loads: [], wheels: [], receivers: [], sources: [], powerplants: [],
     removable: [], broken: [], blocks: new Map(),
   };
   collect(root, reader, rootFrame, leftOut, lists);
   const { broken, blocks, ...parts } = lists;
-  return { design: { ...wholeOf(root, reader), ...parts }, broken, blocks };
+  return { design: { ...wholeOf(root, reader, loading), ...parts }, broken, blocks };
 }
 
-function wholeOf(root: Instance, reader: Reader) {
+function wholeOf(root: Instance, reader: Reader, loading: Instance | undefined) {
   const airframe = only(root, "airframe");
   const air = only(root, "air");
   const classWord = airframe && reader.raw(airframe, "class");
@@ -56,7 +56,7 @@ function wholeOf(root: Instance, reader: Reader) {
     title: airframe?.node?.title?.text ?? "",
     class: (typeof classWord === "string" ? classWord : "sport") as AirframeClass,
     allowance: (airframe && reader.quantity(airframe, "allowance")) ?? plain(0),
-    cruise: airframe && reader.quantity(airframe, "cruise"),
+    cruise: (loading && reader.quantity(loading, "cruise")) ?? (airframe && reader.quantity(airframe, "cruise")),
     field: {
       altitude: (air && reader.quantity(air, "altitude")) ?? quantity(0, dimensions.length),
       temperature: air && reader.quantity(air, "temperature"),
@@ -82,20 +82,23 @@ function collect(owner: Instance, reader: Reader, frame: Frame, leftOut: LeftOut
 }
 
 function add(block: Instance, reader: Reader, frame: Frame, leftOut: LeftOut, lists: Lists): void {
-  if (!isPart(block.kind)) return;
+  if (!isBuilt(block.kind)) return;
   const path = pathIn(frame, block);
   const optional = reader.flag(block, "optional") === true;
   if (leftOut(path, optional)) return;
   lists.blocks.set(path, block);
   if (optional || block.kind === "battery") lists.removable.push(path);
-  if (!build(block, reader, frame, lists)) lists.broken.push(block);
+  if (!build(block, reader, frame, leftOut, lists)) lists.broken.push(block);
 }
 
-const isPart = (kind: string) =>
+const isBuilt = (kind: string) =>
   surfaceKinds.has(kind) || bodyKinds.has(kind) || loadKinds.has(kind) || ["strut", "wire", "wheel", "skid", "powerplant"].includes(kind);
 
+/** May a loading leave it out? Also groups of parts, and each part of a powerplant. */
+export const isPart = (kind: string): boolean => isBuilt(kind) || ["place", "gear", "motor", "propeller", "fan", "esc"].includes(kind);
+
 /** Builds one copy of a part into the lists; false if it couldn't be. */
-function build(block: Instance, reader: Reader, frame: Frame, lists: Lists): boolean {
+function build(block: Instance, reader: Reader, frame: Frame, leftOut: LeftOut, lists: Lists): boolean {
   const put = <T>(list: T[], built: T | undefined) => built !== undefined && list.push(built) > 0;
   if (surfaceKinds.has(block.kind)) return put(lists.surfaces, buildSurface(block, reader, frame));
   if (bodyKinds.has(block.kind)) return put(lists.bodies, buildBody(block, reader, frame));
@@ -109,11 +112,12 @@ function build(block: Instance, reader: Reader, frame: Frame, lists: Lists): boo
       return put(lists.wheels, built?.wheel) && put(lists.loads, built?.load);
     }
     case "powerplant": {
-      const built = buildPowerplant(block, reader, frame);
+      const parts = [...block.children.values()].filter((part) => !leftOut(pathIn(frame, part), false));
+      const built = buildPowerplant(block, parts, reader, frame);
       if (!built) return false;
       lists.powerplants.push(built.plant);
       for (const load of built.loads) lists.loads.push(load);
-      for (const part of block.children.values()) lists.blocks.set(pathIn(frame, part), part);
+      for (const part of parts) lists.blocks.set(pathIn(frame, part), part);
       return true;
     }
     case "battery": {

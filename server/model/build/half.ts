@@ -1,13 +1,13 @@
 import { dimensions } from "../../../grammar/units/dimension";
-import { add, chain, divide, metres, multiply, negate, plain, quantity, subtract, type Quantity } from "../../../grammar/units/quantity";
+import { add, divide, metres, multiply, negate, plain, quantity, subtract, type Quantity } from "../../../grammar/units/quantity";
 import type { Panel, Section, Station, Vec3 } from "../design/geometry";
+import type { World } from "../evaluate/site";
+import { cosine, sine, tangent } from "../evaluate/trigonometry";
 import type { Instance } from "../resolve/instance";
-import { pathOf } from "../resolve/instance";
-import type { SectionValue } from "../../../grammar/vocabulary/schema";
-import { written, type Reader } from "./reader";
-import { sectionOf } from "./section";
+import type { Reader } from "./reader";
+import { plateSection, sectionOf } from "./section";
 
-/** One side of a surface as written, in the axes it stands in, root to tip. */
+/** One side of a surface as written, in axes from the leading edge at its root, root to tip. */
 export interface WrittenHalf {
   readonly panels: readonly (Panel<Quantity> & { readonly block: Instance; readonly span: Quantity })[];
   /** Along the panels as built. */
@@ -18,88 +18,84 @@ export interface WrittenHalf {
 interface Tip {
   readonly chord?: Quantity;
   readonly twist: Quantity;
-  readonly dihedral?: Quantity;
+  readonly dihedral: Quantity;
   readonly section: Section<Quantity>;
 }
 
 const angle = (value: number) => quantity(value, dimensions.angle);
-const sine = (a: Quantity) => chain(a, Math.sin(a.value), Math.cos(a.value), dimensions.ratio);
-const cosine = (a: Quantity) => chain(a, Math.cos(a.value), -Math.sin(a.value), dimensions.ratio);
-const tangent = (a: Quantity) => chain(a, Math.tan(a.value), 1 / Math.cos(a.value) ** 2, dimensions.ratio);
 
-/** A flat plate of 3 %: what a surface without a section gets. */
-export const plateSection: Section<Quantity> = { shape: { type: "flat", thickness: plain(0.03) } };
+export const panelsOf = (surface: Instance): Instance[] => [...surface.children.values()].filter((child) => child.kind === "panel");
 
-export function panelsOf(surface: Instance): Instance[] {
-  return [...surface.children.values()].filter((child) => child.kind === "panel");
+const known = new WeakMap<World, Map<Instance, WrittenHalf | undefined>>();
+
+/** One side, in Quantity arithmetic so that tolerances pass. Undefined without panels, or when one is broken. Remembered. */
+export function writtenHalf(surface: Instance, reader: Reader): WrittenHalf | undefined {
+  let halves = known.get(reader.world);
+  if (!halves) known.set(reader.world, (halves = new Map()));
+  if (!halves.has(surface)) halves.set(surface, workOut(surface, reader));
+  return halves.get(surface);
 }
 
-/** Builds one side, in Quantity arithmetic so that tolerances pass. Undefined when its place or a panel is broken. */
-export function writtenHalf(surface: Instance, reader: Reader): WrittenHalf | undefined {
-  const at = reader.point(surface, "at");
-  if (!at) return undefined;
-  const incidence = reader.quantity(surface, "incidence") ?? angle(0);
-  const raised = surface.kind === "fin" ? uprightAngle(surface, reader) : angle(0);
-  let tip: Tip = { twist: angle(0), section: sectionsFor(surface, reader)?.[0] ?? plateSection };
-  let edge = at;
+const none: ReadonlySet<Instance> = new Set();
+
+/** Up to the panel `last`, if one is named. `taking`: panels whose originals are being worked out. */
+function workOut(surface: Instance, reader: Reader, last?: Instance, taking = none): WrittenHalf | undefined {
+  const incidence = incidenceOf(surface, reader);
+  let tip: Tip = {
+    twist: angle(0), dihedral: raisedBy(surface, reader), section: sectionOf(surface, reader) ?? plateSection,
+  };
+  let edge: Vec3<Quantity> = [metres(0), metres(0), metres(0)];
   let length = metres(0);
   const panels: WrittenHalf["panels"][number][] = [];
   for (const block of panelsOf(surface)) {
-    const own = brought(block, reader, tip);
+    const before = brought(block, surface, reader, tip, taking);
     const span = reader.quantity(block, "span");
-    const chords = reader.taper(block, "chord") ?? both(own.chord);
-    if (!span || !chords || span.value <= 0) return undefined;
-    const twists = twistOf(block, reader, own.twist) ?? [own.twist, own.twist];
-    const dihedral = (written(block, "dihedral") ? reader.quantity(block, "dihedral") : own.dihedral) ?? raised;
-    const sections = sectionsFor(block, reader) ?? [own.section, own.section];
+    const chords = reader.taper(block, "chord") ?? both(before.chord);
+    if (!span || !chords) return undefined;
+    const twists = twistOf(block, reader, before.twist);
+    const dihedral = reader.own(block, "dihedral") ?? before.dihedral;
+    const section = sectionOf(block, reader) ?? before.section;
     const outerEdge = acrossPanel(edge, span, chords, dihedral, block, surface, reader);
     const station = (leadingEdge: Vec3<Quantity>, i: 0 | 1): Station<Quantity> =>
-      ({ leadingEdge, chord: chords[i], twist: add(incidence, twists[i]), section: sections[i] });
+      ({ leadingEdge, chord: chords[i], twist: add(incidence, twists[i]), section });
     panels.push({ name: block.key, block, span, inner: station(edge, 0), outer: station(outerEdge, 1), weight: reader.quantity(block, "weight") });
-    tip = { chord: chords[1], twist: twists[1], dihedral, section: sections[1] };
+    tip = { chord: chords[1], twist: twists[1], dihedral, section };
     edge = outerEdge;
     length = add(length, span);
+    if (block === last) break;
   }
   return panels.length > 0 ? { panels, length } : undefined;
 }
 
 const both = (q: Quantity | undefined): readonly [Quantity, Quantity] | undefined => q && [q, q];
 
-function uprightAngle(fin: Instance, reader: Reader): Quantity {
-  return subtract(angle(Math.PI / 2), reader.quantity(fin, "cant") ?? angle(0));
+const incidenceOf = (surface: Instance, reader: Reader) => reader.quantity(surface, "incidence") ?? angle(0);
+
+/** How a panel without dihedral of its own stands: level, of a fin upright. */
+function raisedBy(surface: Instance, reader: Reader): Quantity {
+  return surface.kind === "fin" ? subtract(angle(Math.PI / 2), reader.quantity(surface, "cant") ?? angle(0)) : angle(0);
 }
 
 /** A panel copied by itself brings what it took from its own surface; else it goes on from the tip before. */
-function brought(block: Instance, reader: Reader, before: Tip): Tip {
-  const origin = block.origin;
-  const surface = origin?.parent;
-  if (!origin || !surface || origin.kind !== "panel") return before;
-  const half = writtenHalf(surface, reader);
-  const panel = half?.panels.find((p) => p.block === origin);
-  if (!panel) return before;
-  const incidence = reader.quantity(surface, "incidence") ?? angle(0);
-  const run = half!.panels.slice(0, half!.panels.indexOf(panel) + 1);
-  const dihedral = run.map((p) => (written(p.block, "dihedral") ? reader.quantity(p.block, "dihedral") : undefined)).filter(Boolean).at(-1);
+function brought(block: Instance, surface: Instance, reader: Reader, before: Tip, taking: ReadonlySet<Instance>): Tip {
+  const own = block.origin?.parent;
+  if (!own || taking.has(block)) return before;
+  const panels = workOut(own, reader, block.origin, new Set([...taking, block]))?.panels;
+  const inner = panels?.at(-1)?.inner;
+  if (!panels || !inner) return before;
+  const dihedrals = panels.flatMap((p) => reader.own(p.block, "dihedral") ?? []);
+  // Whether a panel stands upright is the surface's own affair: a wing's panel makes a fin, and a fin's a wing.
+  const alike = (own.kind === "fin") === (surface.kind === "fin");
   return {
-    chord: panel.inner.chord, twist: subtract(panel.inner.twist, incidence), dihedral: dihedral ?? before.dihedral, section: panel.inner.section,
+    chord: inner.chord, twist: subtract(inner.twist, incidenceOf(own, reader)), section: inner.section,
+    dihedral: dihedrals.at(-1) ?? raisedBy(alike ? own : surface, reader),
   };
 }
 
-function twistOf(block: Instance, reader: Reader, before: Quantity): readonly [Quantity, Quantity] | undefined {
-  if (written(block, "twist")) return reader.taper(block, "twist");
-  const washout = written(block, "washout") ? reader.quantity(block, "washout") : undefined;
-  return washout && [before, subtract(before, washout)];
-}
-
-type Sections = readonly [Section<Quantity>, Section<Quantity>];
-
-function sectionsFor(block: Instance, reader: Reader): Sections | undefined {
-  if (!written(block, "foil")) return undefined;
-  const value = reader.raw(block, "foil") as SectionValue | readonly [SectionValue, SectionValue] | undefined;
-  if (!value) return undefined;
-  const [inner, outer] = "form" in value ? [value, value] : value;
-  const [a, b] = [sectionOf(inner, reader), sectionOf(outer, reader)];
-  return a && b && [a, b];
+function twistOf(block: Instance, reader: Reader, before: Quantity): readonly [Quantity, Quantity] {
+  const washout = reader.own(block, "washout");
+  if (washout) return [before, subtract(before, washout)];
+  return reader.taper(block, "twist") ?? [before, before];
 }
 
 function acrossPanel(
@@ -116,11 +112,10 @@ function acrossPanel(
 
 /** How far the tip's leading edge lies aft of the root's. */
 function aftOf(block: Instance, span: Quantity, chords: readonly [Quantity, Quantity], reader: Reader): Quantity {
-  if (written(block, "offset")) return reader.quantity(block, "offset") ?? metres(0);
-  if (written(block, "sweep_quarter")) {
-    const sweep = reader.quantity(block, "sweep_quarter") ?? angle(0);
-    return add(multiply(span, tangent(sweep)), multiply(plain(0.25), subtract(chords[0], chords[1])));
-  }
+  const offset = reader.own(block, "offset");
+  if (offset) return offset;
+  const quarter = reader.own(block, "sweep_quarter");
+  if (quarter) return add(multiply(span, tangent(quarter)), multiply(plain(0.25), subtract(chords[0], chords[1])));
   return multiply(span, tangent(reader.quantity(block, "sweep") ?? angle(0)));
 }
 
@@ -140,12 +135,12 @@ export function pointOnHalf(half: WrittenHalf, along: Quantity, chord: Quantity)
   return [add(between(i[0], o[0]), multiply(chord, c)), between(i[1], o[1]), between(i[2], o[2])];
 }
 
-/** Where the panel of that name begins and ends, as shares of the half. */
+/** Where a panel begins and ends, as shares of the half; undefined if it is another surface's. */
 export function panelShares(half: WrittenHalf, panel: Instance): readonly [Quantity, Quantity] | undefined {
   let before = metres(0);
-  for (const p of half.panels) {
-    const after = add(before, p.span);
-    if (p.block === panel || pathOf(p.block) === pathOf(panel)) return [divide(before, half.length), divide(after, half.length)];
+  for (const { block, span } of half.panels) {
+    const after = add(before, span);
+    if (block === panel) return [divide(before, half.length), divide(after, half.length)];
     before = after;
   }
   return undefined;

@@ -1,45 +1,43 @@
 import { dimensions } from "../../../grammar/units/dimension";
-import { chain, metres, multiply, negate, plain, quantity, type Quantity } from "../../../grammar/units/quantity";
+import { metres, multiply, negate, plain, quantity, type Quantity } from "../../../grammar/units/quantity";
 import type { Load, Vec3 } from "../design/geometry";
 import type {
   BladeFamily, BladeStation, Chemistry, Controller, Motor, Pack, Powerplant, Propeller, Source,
 } from "../design/power";
+import { cosine, sine } from "../evaluate/trigonometry";
 import type { Instance } from "../resolve/instance";
-import { offsetBy } from "./bodies";
-import { isImage, pathIn, placed, referencePath, turned, type Frame } from "./frame";
+import { movedBy, pathIn, placed, referencePath, turned, type Frame } from "./frame";
 import type { Reader } from "./reader";
-
-const cosine = (a: Quantity) => chain(a, Math.cos(a.value), -Math.sin(a.value), dimensions.ratio);
-const sine = (a: Quantity) => chain(a, Math.sin(a.value), Math.cos(a.value), dimensions.ratio);
 
 /** How far behind the hub a motor's middle lies where its place is not written: common practice, no source. */
 const motorBehindHub = metres(0.025);
 
-const child = (block: Instance, kind: string) => [...block.children.values()].find((c) => c.kind === kind);
-
-/** A powerplant and the weights it brings. Undefined when the place of its hub is broken. */
-export function buildPowerplant(block: Instance, reader: Reader, frame: Frame): { plant: Powerplant<Quantity>; loads: Load<Quantity>[] } | undefined {
+/** A powerplant of these parts and the weights they bring. Undefined when the place of its hub is broken. */
+export function buildPowerplant(
+  block: Instance, parts: readonly Instance[], reader: Reader, frame: Frame,
+): { plant: Powerplant<Quantity>; loads: Load<Quantity>[] } | undefined {
+  const part = (kind: string) => parts.find((p) => p.kind === kind);
   const hub = reader.point(block, "at");
   if (!hub) return undefined;
   const axis = thrustAxis(block, reader);
   const pusher = reader.flag(block, "pusher") === true;
   const battery = reader.block(block, "battery");
-  const propeller = child(block, "propeller");
-  const fan = child(block, "fan");
+  const propeller = part("propeller");
+  const fan = part("fan");
   const fanDiameter = fan && reader.quantity(fan, "diameter");
-  const esc = child(block, "esc");
+  const esc = part("esc");
   const plant: Powerplant<Quantity> = {
     path: pathIn(frame, block),
     hub: placed(frame, hub),
     thrustAxis: turned(frame, axis),
     pusher,
     source: battery && referencePath(frame, battery.target, battery.path),
-    motor: motorOf(child(block, "motor"), reader),
-    propeller: propeller && propellerOf(propeller, reader, isImage(frame) && reader.flag(block, "handed") !== false),
+    motor: motorOf(part("motor"), reader),
+    propeller: propeller && propellerOf(propeller, reader, frame.mirrored && reader.flag(block, "handed") !== false),
     controller: esc && controllerOf(esc, reader, frame),
     fan: fanDiameter && { diameter: fanDiameter },
   };
-  return { plant, loads: loadsOf(block, reader, frame, hub, axis, pusher) };
+  return { plant, loads: loadsOf(parts, reader, frame, hub, axis, pusher) };
 }
 
 /** Nose down and to the right from straight ahead, as the shaft angles say. */
@@ -50,11 +48,15 @@ function thrustAxis(block: Instance, reader: Reader): Vec3<Quantity> {
   return [negate(multiply(cosine(down), cosine(right))), multiply(cosine(down), sine(right)), negate(sine(down))];
 }
 
-function loadsOf(block: Instance, reader: Reader, frame: Frame, hub: Vec3<Quantity>, axis: Vec3<Quantity>, pusher: boolean): Load<Quantity>[] {
+function loadsOf(
+  parts: readonly Instance[], reader: Reader, frame: Frame, hub: Vec3<Quantity>, axis: Vec3<Quantity>, pusher: boolean,
+): Load<Quantity>[] {
   const back = multiply(motorBehindHub, plain(pusher ? 1 : -1));
-  const atMotor = offsetBy(hub, [multiply(axis[0], back), multiply(axis[1], back), multiply(axis[2], back)]);
-  const places: Record<string, Vec3<Quantity>> = { motor: atMotor, propeller: hub, fan: hub, esc: atMotor };
-  return [...block.children.values()].flatMap((part): Load<Quantity>[] => {
+  const behind = movedBy(hub, [multiply(axis[0], back), multiply(axis[1], back), multiply(axis[2], back)]);
+  const motor = parts.find((part) => part.kind === "motor");
+  const atMotor = (motor && reader.point(motor, "at")) ?? behind;
+  const places: Record<string, Vec3<Quantity>> = { motor: behind, propeller: hub, fan: hub, esc: atMotor };
+  return parts.flatMap((part): Load<Quantity>[] => {
     const usual = places[part.kind];
     if (!usual) return [];
     const at = placed(frame, reader.point(part, "at") ?? usual);

@@ -19,6 +19,16 @@ export class Reader {
     return isQuantity(v) ? v : undefined;
   }
 
+  /** A value the block has of its own, rather than the vocabulary's default. */
+  own(block: Instance, name: string): Quantity | undefined {
+    return this.written(block, name) ? this.quantity(block, name) : undefined;
+  }
+
+  /** Is this written in the block, or in what the loading puts in its place? */
+  written(block: Instance, name: string): boolean {
+    return this.world.slot(block, name) !== undefined;
+  }
+
   /** Both ends of a value that may go `to` another. */
   taper(block: Instance, name: string): readonly [Quantity, Quantity] | undefined {
     const v = this.value(block, name);
@@ -66,6 +76,3 @@ export class Reader {
 export function isBlockName(v: unknown): v is BlockName {
   return typeof v === "object" && v !== null && "target" in v && "path" in v;
 }
-
-/** Has the block a value of its own for this, rather than the vocabulary's default? */
-export const written = (block: Instance, name: string): boolean => block.slots.has(name);

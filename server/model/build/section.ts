@@ -1,4 +1,4 @@
-import type { Quantity } from "../../../grammar/units/quantity";
+import { plain, type Quantity } from "../../../grammar/units/quantity";
 import type { SectionValue } from "../../../grammar/vocabulary/schema";
 import type { Section, SectionShape } from "../design/geometry";
 import { relativeUri } from "../resolve/files";
@@ -6,8 +6,13 @@ import type { Instance } from "../resolve/instance";
 import { readCoordinates } from "./coordinates";
 import type { Reader } from "./reader";
 
-/** The section a `foil` property stands for: a formula, or a `foil` block with its overrides. Undefined if that is broken. */
-export function sectionOf(value: SectionValue, reader: Reader): Section<Quantity> | undefined {
+/** A flat plate of 3 %: what a surface without a section gets. */
+export const plateSection: Section<Quantity> = { shape: { type: "flat", thickness: plain(0.03) } };
+
+/** The section that the block's own `foil` stands for: a formula, or a `foil` block with its overrides. Undefined without one, or if it is broken. */
+export function sectionOf(owner: Instance, reader: Reader): Section<Quantity> | undefined {
+  const value = reader.written(owner, "foil") ? (reader.raw(owner, "foil") as SectionValue | undefined) : undefined;
+  if (!value) return undefined;
   if (value.form !== "block") return { shape: formulaOf(value) };
   const block = value.block.target as Instance;
   const formula = reader.raw(block, "shape") as Exclude<SectionValue, { form: "block" }> | undefined;
@@ -34,7 +39,7 @@ function fromFile(block: Instance, reader: Reader): SectionShape<Quantity> | und
   const text = uri === undefined ? undefined : file.source.text(uri);
   const { problems } = reader.world;
   if (text === undefined) {
-    problems.addFor(block, "file_not_found", file, node, `there is no file "${path}" beside this one`);
+    problems.addFor(block, "file_not_found", file, node, `"${path}" is not there: no such file beside this one`);
     return undefined;
   }
   const read = readCoordinates(text);

@@ -1,10 +1,10 @@
 import { dimensions } from "../../../grammar/units/dimension";
 import { add, multiply, plain, quantity, subtract, type Quantity } from "../../../grammar/units/quantity";
 import type { Control, Half, Panel, Spar, Station, Surface, SurfaceKind, Vec3 } from "../design/geometry";
-import type { Instance } from "../resolve/instance";
-import { pathIn, placed, referencePath, type Frame } from "./frame";
+import { pathOf, type Instance } from "../resolve/instance";
+import { movedBy, pathIn, placed, referencePath, type Frame } from "./frame";
 import { panelShares, panelsOf, pointOnHalf, writtenHalf, type WrittenHalf } from "./half";
-import { written, type Reader } from "./reader";
+import type { Reader } from "./reader";
 import { skinOf } from "./skin";
 
 export const surfaceKinds = new Set<string>(["wing", "tailplane", "canard", "fin"]);
@@ -19,42 +19,49 @@ const throwNames = [
 
 /** A surface with both its sides, as one copy of it stands in the design. */
 export function buildSurface(block: Instance, reader: Reader, frame: Frame): Surface<Quantity> | undefined {
-  const half = writtenHalf(block, reader);
+  const at = reader.point(block, "at");
+  const half = at && writtenHalf(block, reader);
   if (!half) return undefined;
   const path = pathIn(frame, block);
   const mirror = reader.flag(block, "mirror") === true;
   const sides: readonly Frame[] = mirror ? [frame, { ...frame, mirrored: !frame.mirrored }] : [frame];
-  const carry = written(block, "carry_through") ? reader.flag(block, "carry_through") : undefined;
   return {
     path,
     kind: block.kind as SurfaceKind,
-    halves: sides.map((side) => halfIn(half, side, mirror)),
+    halves: sides.map((side) => halfIn(half, at, side, mirror)),
     reference: reader.flag(block, "reference") ?? true,
-    carryThrough: carry ?? "auto",
+    carryThrough: reader.flag(block, "carry_through") ?? "auto",
     ventral: reader.flag(block, "ventral") === true,
     weight: reader.quantity(block, "weight"),
     balance: reader.quantity(block, "balance"),
     skin: skinOf(block, reader),
-    spars: sides.flatMap((side, i) => sparsIn(block, half, reader, side, mirror ? `.${i === 0 ? "right" : "left"}` : "")),
+    spars: sides.flatMap((side, i) => sparsIn(block, half, at, reader, side, mirror ? `.${i === 0 ? "right" : "left"}` : "")),
     controls: controlsOf(block, half, reader, frame),
   };
 }
 
-function halfIn(half: WrittenHalf, frame: Frame, mirror: boolean): Half<Quantity> {
-  const station = (s: Station<Quantity>): Station<Quantity> => ({ ...s, leadingEdge: placed(frame, s.leadingEdge) });
+function halfIn(half: WrittenHalf, at: Vec3<Quantity>, frame: Frame, mirror: boolean): Half<Quantity> {
+  const station = (s: Station<Quantity>): Station<Quantity> => ({ ...s, leadingEdge: placed(frame, movedBy(at, s.leadingEdge)) });
   const panels = half.panels.map(({ name, inner, outer, weight }): Panel<Quantity> =>
     ({ name, inner: station(inner), outer: station(outer), weight }));
-  return { side: mirror ? (frame.mirrored !== frame.image ? "left" : "right") : "only", panels };
+  return { side: mirror ? (frame.mirrored ? "left" : "right") : "only", panels };
 }
 
 /** What a thing's `along` counts from: the panel it stands in or names, else the whole half. */
 function stretchOf(block: Instance, half: WrittenHalf, reader: Reader): readonly [Quantity, Quantity] | undefined {
   const panel = block.parent?.kind === "panel" ? block.parent : reader.block(block, "panel")?.target;
   const base = panel && panelShares(half, panel);
+  if (panel && !base) return notItsPanel(block, panel, reader);
   const own = reader.taper(block, "along") ?? [plain(0), plain(1)];
   if (!base) return own;
   const width = subtract(base[1], base[0]);
   return [add(base[0], multiply(own[0], width)), add(base[0], multiply(own[1], width))];
+}
+
+function notItsPanel(block: Instance, panel: Instance, reader: Reader): undefined {
+  const slot = reader.world.slot(block, "panel");
+  if (!slot?.entry.value) return undefined;
+  reader.world.problems.addFor(block, "wrong_value", slot.home.file, slot.entry.value, `${pathOf(panel)} is a panel of another surface`);
 }
 
 function inside(surface: Instance, wanted: (kind: string) => boolean): Instance[] {
@@ -76,14 +83,14 @@ function controlsOf(surface: Instance, half: WrittenHalf, reader: Reader, frame:
   });
 }
 
-function sparsIn(surface: Instance, half: WrittenHalf, reader: Reader, frame: Frame, side: string): Spar<Quantity>[] {
+function sparsIn(surface: Instance, half: WrittenHalf, at: Vec3<Quantity>, reader: Reader, frame: Frame, side: string): Spar<Quantity>[] {
   return inside(surface, (kind) => kind === "spar").flatMap((block) => {
     const along = stretchOf(block, half, reader);
     const density = densityOf(block, reader);
     const section = sparSection(block, reader);
     if (!along || !density || !section) return [];
     const chord = reader.taper(block, "chord") ?? [plain(0.3), plain(0.3)];
-    const end = (i: 0 | 1): Vec3<Quantity> => placed(frame, pointOnHalf(half, along[i], chord[i]));
+    const end = (i: 0 | 1): Vec3<Quantity> => placed(frame, movedBy(at, pointOnHalf(half, along[i], chord[i])));
     return [{ path: pathIn(frame, block) + side, start: end(0), end: end(1), section, density }];
   });
 }

@@ -1,15 +1,16 @@
-import type { BinaryNode, NamedNode, Span, ValueNode } from "../../../grammar/tree";
-import { dimensionName, dimensions, sameDimension } from "../../../grammar/units/dimension";
-import {
-  add, divide, multiply, negate, quantity, raise, subtract, type Quantity,
-} from "../../../grammar/units/quantity";
+import type { NamedNode, Span, ValueNode } from "../../../grammar/tree";
+import { dimensions, sameDimension } from "../../../grammar/units/dimension";
+import { negate, plain, quantity, raise, type Quantity } from "../../../grammar/units/quantity";
+import { wordsFor } from "../../../grammar/units/usual";
 import type { Form } from "../../../grammar/vocabulary/schema";
 import type { Value } from "../../../grammar/vocabulary/value";
 import type { Vec3 } from "../design/geometry";
+import { combined, toleranced } from "./arithmetic";
 import { call } from "./calls";
 import { named } from "./named";
 import { quantityOf } from "./quantities";
 import type { Complain, Site, World } from "./site";
+import { bareNumber, withoutUnit } from "./wording";
 
 /** One expression being worked out: where, for what, and how to complain. */
 export interface Expression {
@@ -40,44 +41,54 @@ export function evaluate(node: ValueNode, at: Expression): Value | undefined {
     case "power":
       return powered(node.base, node.exponent, at, node);
     case "binary":
-      return node.operator === "±" ? toleranced(node, at) : combined(node, at);
+      return node.operator === "±" ? toleranced(node, plainly(at)) : combined(node, plainly(at));
     case "pair": {
       const left = evaluate(node.left, at);
       const right = evaluate(node.right, at);
       return left && right && { form: "pair", operator: node.operator, left, right };
     }
-    case "point": {
-      const items = node.items.map((item) => lengthOf(item, at));
-      return items.every((q) => q !== undefined) ? { form: "point", point: items as unknown as Vec3<Quantity> } : undefined;
-    }
+    case "point":
+      return place(node.items, at);
     case "list": {
       const items = node.items.map((item) => evaluate(item, at));
-      return items.every((v) => v !== undefined) ? { form: "list", items: items as Value[] } : undefined;
+      return items.every((v) => v !== undefined) ? { form: "list", items } : undefined;
     }
     case "named":
       return node.args ? call(node as NamedNode & { args: readonly ValueNode[] }, at) : named(node, at);
   }
 }
 
-const measured = (q: Quantity | undefined): Value | undefined => q && { form: "quantity", quantity: q };
+/** Inside arithmetic a name is a number's, whatever the property takes. */
+const plainly = (at: Expression): Expression => (at.form ? { ...at, form: undefined } : at);
+
+export const measured = (q: Quantity | undefined): Value | undefined => q && { form: "quantity", quantity: q };
+
+/** A form of value as a message names it. */
+const formNames: Readonly<Record<Value["form"], string>> = {
+  quantity: "a number", point: "a point", pair: "two values", text: "text", flag: "yes or no", word: "a word", block: "a block",
+  naca: "a section", flat: "a section", list: "a list",
+};
+
+export const formName = (value: Value): string => formNames[value.form];
 
 /** The number an expression stands for; says so where it is something else. */
 export function numberOf(node: ValueNode, at: Expression): Quantity | undefined {
-  const value = evaluate(node, { ...at, form: undefined });
-  if (!value) return undefined;
-  if (value.form === "quantity") return value.quantity;
-  return at.complain("wrong_value", node, `a number belongs here, not a ${value.form}`);
+  const value = evaluate(node, plainly(at));
+  if (!value || value.form === "quantity") return value?.quantity;
+  return at.complain("wrong_value", node, `a number belongs here, not ${formName(value)}`);
 }
 
-function lengthOf(node: ValueNode, at: Expression): Quantity | undefined {
-  const q = numberOf(node, at);
-  if (!q || sameDimension(q.dimension, dimensions.length)) return q;
-  // Nothing is nothing in any unit, so `(0, 0, 58 mm)` reads as meant.
-  if (q.value === 0 && !q.spread && sameDimension(q.dimension, dimensions.ratio)) return quantity(0, dimensions.length);
-  if (sameDimension(q.dimension, dimensions.ratio)) {
-    return at.complain("missing_unit", node, `a place is made of lengths: ${q.value} has no unit; write ${q.value} mm?`);
-  }
-  return at.complain("wrong_dimension", node, `a place is made of lengths, not of a ${dimensionName(q.dimension)}`);
+/** A point out of three lengths. Nothing is nothing in any unit, so `(0, 0, 58 mm)` reads as meant. */
+function place(items: readonly ValueNode[], at: Expression): Value | undefined {
+  const read = items.map((item) => numberOf(item, at));
+  if (!read.every((q) => q !== undefined)) return undefined;
+  const lengths = read.map((q) => (q.value === 0 && !q.spread && sameDimension(q.dimension, dimensions.ratio) ? quantity(0, dimensions.length) : q));
+  const odd = lengths.findIndex((q) => !sameDimension(q.dimension, dimensions.length));
+  if (odd < 0) return { form: "point", point: lengths as unknown as Vec3<Quantity> };
+  if (!bareNumber(items[odd])) return at.complain("wrong_dimension", items[odd], `a point is made of lengths; this is ${wordsFor(lengths[odd].dimension)}`);
+  const bare = items.flatMap((item, i) => (read[i] !== lengths[i] ? [] : bareNumber(item) ?? []));
+  const { message, fixes } = withoutUnit(bare, "mm", at.site.home.file);
+  return at.complain("missing_unit", { start: bare[0].start, end: bare[bare.length - 1].end }, message, fixes);
 }
 
 function negated(inner: ValueNode, at: Expression, node: Span): Value | undefined {
@@ -86,87 +97,13 @@ function negated(inner: ValueNode, at: Expression, node: Span): Value | undefine
   const value = evaluate(inner, at);
   if (!value) return undefined;
   if (value.form === "quantity") return measured(negate(value.quantity));
-  if (value.form === "point") return { form: "point", point: each(value.point, negate) };
-  return at.complain("wrong_value", node, `a ${value.form} has no negative`);
+  if (value.form === "point") return { form: "point", point: [negate(value.point[0]), negate(value.point[1]), negate(value.point[2])] };
+  return at.complain("wrong_value", node, `${formName(value)} has no negative`);
 }
 
 function powered(base: ValueNode, exponent: number, at: Expression, node: Span): Value | undefined {
   const q = numberOf(base, at);
   if (!q) return undefined;
-  const result = raise(q, exponent);
-  if (!Number.isFinite(result.value)) return at.complain("wrong_value", node, "this power has no finite value");
-  return measured(result);
+  const result = exponent === 0 ? plain(1) : raise(q, exponent);
+  return Number.isFinite(result.value) ? measured(result) : at.complain("wrong_value", node, "this power is no finite number");
 }
-
-const each = (p: Vec3<Quantity>, f: (q: Quantity) => Quantity): Vec3<Quantity> => [f(p[0]), f(p[1]), f(p[2])];
-
-/** A tolerance or a difference, where a degree is a kelvin. */
-function difference(node: ValueNode, at: Expression): Value | undefined {
-  return node.type === "quantity" ? measured(quantityOf(node, true)) : evaluate(node, at);
-}
-
-function combined(node: BinaryNode, at: Expression): Value | undefined {
-  const inner: Expression = { ...at, form: undefined };
-  const additive = node.operator === "+" || node.operator === "-";
-  const left = evaluate(node.left, inner);
-  const right = additive ? difference(node.right, inner) : evaluate(node.right, inner);
-  if (!left || !right) return undefined;
-  if (left.form === "point" || right.form === "point") return ofPoints(node, left, right, at);
-  if (left.form !== "quantity" || right.form !== "quantity") {
-    const odd = left.form === "quantity" ? right : left;
-    return at.complain("wrong_value", node.at, `"${node.operator}" needs numbers or points, not a ${odd.form}`);
-  }
-  const [a, b] = [left.quantity, right.quantity];
-  if (additive) {
-    if (!sameDimension(a.dimension, b.dimension)) return at.complain("wrong_dimension", node.at, cannotAdd(node, a, b));
-    return measured(node.operator === "+" ? add(a, b) : subtract(a, b));
-  }
-  if (node.operator === "*") return measured(multiply(a, b));
-  if (b.value === 0) return at.complain("wrong_value", node.right, "this is 0, and nothing can be divided by it");
-  return measured(divide(a, b));
-}
-
-function cannotAdd(node: BinaryNode, a: Quantity, b: Quantity): string {
-  const word = (q: Quantity) => (sameDimension(q.dimension, dimensions.ratio) ? "plain number" : dimensionName(q.dimension));
-  return node.operator === "+"
-    ? `a ${word(b)} can't be added to a ${word(a)}`
-    : `a ${word(b)} can't be taken from a ${word(a)}`;
-}
-
-function ofPoints(node: BinaryNode, left: Value, right: Value, at: Expression): Value | undefined {
-  const op = node.operator;
-  if (left.form === "point" && right.form === "point" && (op === "+" || op === "-")) {
-    const f = op === "+" ? add : subtract;
-    return { form: "point", point: [0, 1, 2].map((i) => f(left.point[i], right.point[i])) as unknown as Vec3<Quantity> };
-  }
-  const ratio = (v: Value) => (v.form === "quantity" && sameDimension(v.quantity.dimension, dimensions.ratio) ? v.quantity : undefined);
-  const factor = ratio(right);
-  if (left.form === "point" && factor && op === "*") return { form: "point", point: each(left.point, (q) => multiply(q, factor)) };
-  if (left.form === "point" && factor && op === "/" && factor.value !== 0) return { form: "point", point: each(left.point, (q) => divide(q, factor)) };
-  const front = ratio(left);
-  if (right.form === "point" && front && op === "*") return { form: "point", point: each(right.point, (q) => multiply(front, q)) };
-  return at.complain("wrong_value", node.at, `points are added, subtracted or scaled by a plain number; "${op}" doesn't fit here`);
-}
-
-/** Half-width at 95 %: a new variable, named by where it is written. */
-function toleranced(node: BinaryNode, at: Expression): Value | undefined {
-  const inner: Expression = { ...at, form: undefined };
-  const left = evaluate(node.left, inner);
-  const right = difference(node.right, inner);
-  if (!left || !right) return undefined;
-  if (left.form !== "quantity" || right.form !== "quantity") {
-    return at.complain("wrong_value", node.at, "a tolerance goes with a number, as in 420 g ± 5 g");
-  }
-  const [value, width] = [left.quantity, right.quantity];
-  const share = isPercent(node.right) && !isPercent(node.left);
-  if (!share && !sameDimension(value.dimension, width.dimension)) {
-    return at.complain("wrong_dimension", node.at,
-      `a ${dimensionName(value.dimension)} can't vary by a ${dimensionName(width.dimension)}; write a ${dimensionName(value.dimension)} or a share in %`);
-  }
-  const half = Math.abs(share ? width.value * value.value : width.value);
-  const spread = new Map(value.spread);
-  spread.set(`${at.site.home.file.uri}:${node.at.start}`, half);
-  return measured(quantity(value.value, value.dimension, half > 0 ? spread : value.spread));
-}
-
-const isPercent = (node: ValueNode): boolean => node.type === "quantity" && node.unit?.text === "%";

@@ -1,9 +1,11 @@
-import { dimensions, dimensionName, sameDimension, type Dimension } from "../../../grammar/units/dimension";
+import { dimensions, sameDimension, type Dimension } from "../../../grammar/units/dimension";
 import { chain, quantity, subtract, type Quantity } from "../../../grammar/units/quantity";
+import { wordsFor } from "../../../grammar/units/usual";
+import { cosine, sine, tangent } from "./trigonometry";
 
 /** Says why an argument doesn't fit; the caller knows where it stands. */
 export class ArgumentError extends Error {
-  constructor(readonly argument: number, message: string) {
+  constructor(readonly argument: number, message: string, readonly wanted?: Dimension) {
     super(message);
   }
 }
@@ -12,15 +14,13 @@ type NumberFunction = (args: readonly Quantity[]) => Quantity;
 
 function need(q: Quantity, dimension: Dimension, argument: number): void {
   if (sameDimension(q.dimension, dimension)) return;
-  throw new ArgumentError(argument, `takes a ${dimensionName(dimension)} here, not a ${dimensionName(q.dimension)}`);
+  throw new ArgumentError(argument, `takes ${wordsFor(dimension)} here, not ${wordsFor(q.dimension)}`, dimension);
 }
 
-function trigonometric(f: (x: number) => number, slope: (x: number) => number): NumberFunction {
-  return ([x]) => {
-    need(x, dimensions.angle, 0);
-    return chain(x, f(x.value), slope(x.value), dimensions.ratio);
-  };
-}
+const ofAngle = (f: (angle: Quantity) => Quantity): NumberFunction => ([x]) => {
+  need(x, dimensions.angle, 0);
+  return f(x);
+};
 
 /** The one the choice falls on, with its own tolerance. */
 const pick = (wins: (a: number, b: number) => boolean): NumberFunction => (args) => {
@@ -34,14 +34,14 @@ export const numberFunctions: Readonly<Record<string, { readonly least: number; 
     least: 1, most: 1,
     apply: ([x]) => {
       if (x.value < 0) throw new ArgumentError(0, "has no root of a negative value");
-      if (x.dimension.some((n) => n % 2 !== 0)) throw new ArgumentError(0, `has no root of a ${dimensionName(x.dimension)}`);
+      if (x.dimension.some((n) => n % 2 !== 0)) throw new ArgumentError(0, `has no root of ${wordsFor(x.dimension)}`);
       const root = Math.sqrt(x.value);
       return chain(x, root, root === 0 ? 0 : 0.5 / root, x.dimension.map((n) => n / 2) as unknown as Dimension);
     },
   },
-  sin: { least: 1, most: 1, apply: trigonometric(Math.sin, Math.cos) },
-  cos: { least: 1, most: 1, apply: trigonometric(Math.cos, (x) => -Math.sin(x)) },
-  tan: { least: 1, most: 1, apply: trigonometric(Math.tan, (x) => 1 / Math.cos(x) ** 2) },
+  sin: { least: 1, most: 1, apply: ofAngle(sine) },
+  cos: { least: 1, most: 1, apply: ofAngle(cosine) },
+  tan: { least: 1, most: 1, apply: ofAngle(tangent) },
   atan2: {
     least: 2, most: 2,
     apply: ([y, x]) => {
@@ -62,7 +62,7 @@ export const numberFunctions: Readonly<Record<string, { readonly least: number; 
       else need(x, dimensions.ratio, 0);
       const size = step?.value ?? 1;
       if (!(size > 0)) throw new ArgumentError(1, "takes a step over 0");
-      return quantity(Math.round(x.value / size) * size, x.dimension);
+      return quantity(Math.round(x.value / size) * size, x.dimension, x.spread);
     },
   },
 };

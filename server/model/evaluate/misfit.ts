@@ -1,13 +1,16 @@
 import { nearest } from "../../../grammar/nearest";
 import type { Span, ValueNode } from "../../../grammar/tree";
-import { dimensionName, dimensions, sameDimension, type DimensionName } from "../../../grammar/units/dimension";
+import { dimensions, sameDimension, type DimensionName } from "../../../grammar/units/dimension";
 import { usualWord } from "../../../grammar/vocabulary";
-import { usualUnits } from "../../../grammar/units/usual";
+import { usualUnits, wordsFor } from "../../../grammar/units/usual";
 import type { Property } from "../../../grammar/vocabulary/schema";
 import type { Value } from "../../../grammar/vocabulary/value";
 import type { Fix } from "../../../shared/finding";
 import { rewrite, type TextCode } from "../problems";
 import type { SourceFile } from "../resolve/instance";
+import { withArticle } from "../words";
+import { formName } from "./expression";
+import { bareNumber, massForForce, withoutUnit, wordsOf } from "./wording";
 
 interface Misfit {
   readonly code: TextCode;
@@ -18,22 +21,53 @@ interface Misfit {
 
 /** Why a value doesn't fit its property, said where it is wrong, with the likely edit. */
 export function misfit(property: Property, node: ValueNode, value: Value, expected: string, file: SourceFile): Misfit {
-  const { form } = property;
-  if (form.form === "word" && value.form === "word") return wrongWord(property, form.words, node, value.text, file);
+  const { form, name } = property;
+  if (value.form === "word") return wrongWord(property, node, value.text, expected, file);
   const dimension = "dimension" in form ? form.dimension : undefined;
-  const odd = dimension ? oddPart(node, value, dimension) : undefined;
+  const odd = dimension && oddPart(node, value, dimension);
   if (dimension && odd) return wrongQuantity(property, dimension, odd.node, odd.value, file);
-  if (value.form === "block" && form.form === "reference") {
-    return { code: "wrong_value", span: node, message: `${property.name} ${expected}; ${value.block.path} is a ${value.block.kind}` };
-  }
-  return { code: "wrong_value", span: node, message: `${property.name} ${expected}${instead(property, value)}` };
+  const listed = value.form === "list" && node.type === "list" ? wrongItem(property, node.items, value.items) : undefined;
+  const [place, wrong] = listed ?? [node, value];
+  const text = wordsOf(place, file);
+  const is = wrong.form === "block" ? withArticle(wrong.block.kind) : formName(wrong);
+  const offered = form.form === "section" ? digitsOf(place, wrong, file) : undefined;
+  const tail = offered ? `; did you mean ${offered.text}?` : text ? `; ${text} is ${is}` : `, not ${is}`;
+  return {
+    code: "wrong_value", span: place, message: `${name} ${expected}${expected.startsWith("takes") || expected.startsWith("is ") || offered ? tail : ""}`,
+    fixes: offered && [rewrite(file, place, `Write ${offered.text}`, offered.text)],
+  };
 }
 
-function wrongWord(property: Property, words: readonly string[], node: ValueNode, text: string, file: SourceFile): Misfit {
-  const near = usualWord(property, text) ?? nearest(text, words);
-  const message = `${property.name} is one of ${words.join(", ")}; "${text}" is none of them${near ? `; did you mean ${near}?` : ""}`;
+/** A section's digits without the call around them. */
+function digitsOf(node: ValueNode, value: Value, file: SourceFile): { text: string } | undefined {
+  const typed = value.form === "text" ? value.text : bareNumber(node) && file.parsed.text.slice(node.start, node.end);
+  const digits = typed && /^(?:naca[ _-]*)?(\d{4,5})$/i.exec(typed)?.[1];
+  return digits ? { text: `naca("${digits}")` } : undefined;
+}
+
+/** The first item of a list that is no block of the kinds wanted. */
+function wrongItem(property: Property, nodes: readonly ValueNode[], values: readonly Value[]): readonly [ValueNode, Value] | undefined {
+  const { form } = property;
+  if (form.form !== "reference" && form.form !== "outputs") return undefined;
+  for (const [i, value] of values.entries()) {
+    const node = nodes[i];
+    const inner = value.form === "list" && node.type === "list" ? wrongItem(property, node.items, value.items) : undefined;
+    if (inner) return inner;
+    const fits = value.form === "block" && (form.kinds.includes("*") || form.kinds.includes(value.block.kind));
+    if (!fits && value.form !== "list" && value.form !== "word") return [node, value];
+  }
+  return undefined;
+}
+
+function wrongWord(property: Property, node: ValueNode, text: string, expected: string, file: SourceFile): Misfit {
+  const { form, name } = property;
+  const known = form.form === "word" ? usualWord(property, text) ?? nearest(text, form.words) : undefined;
+  const near = form.form === "text" ? `"${text}"` : form.form === "flag" ? flags[text.toLowerCase()] : known;
+  const message = `${name} ${expected}; "${text}" is ${form.form === "word" ? "none of them" : "a word"}${near ? `; did you mean ${near}?` : ""}`;
   return { code: "wrong_value", span: node, message, fixes: near ? [rewrite(file, node, `Write ${near}`, near)] : undefined };
 }
+
+const flags: Readonly<Record<string, string>> = { true: "yes", on: "yes", y: "yes", false: "no", off: "no", n: "no", none: "no" };
 
 type Measured = Extract<Value, { form: "quantity" }>;
 
@@ -49,39 +83,16 @@ function oddPart(node: ValueNode, value: Value, dimension: DimensionName): { nod
 function wrongQuantity(property: Property, dimension: DimensionName, node: ValueNode, value: Measured, file: SourceFile): Misfit {
   const { words: wanted, metric } = usualUnits[dimension];
   const { name } = property;
-  if (sameDimension(value.quantity.dimension, dimensions.ratio)) {
-    const unit = metric[0];
-    const typed = node.type === "quantity" ? node.number.text : undefined;
-    if (!typed || !unit || (node.type === "quantity" && node.unit)) {
-      return { code: "wrong_dimension", span: node, message: `${name} takes ${wanted}, not a plain number` };
-    }
-    return {
-      code: "missing_unit", span: node,
-      message: `${name} takes ${wanted}: ${typed} has no unit; did you mean ${typed} ${unit}?`,
-      fixes: [rewrite(file, node, `Write ${typed} ${unit}`, `${typed} ${unit}`)],
-    };
+  const bare = bareNumber(node);
+  if (bare && dimension !== "ratio") {
+    const { message, fixes } = withoutUnit([bare], metric[0], file);
+    return { code: "missing_unit", span: node, message: `${name} takes ${wanted}: ${message}`, fixes };
   }
-  const got = dimensionName(value.quantity.dimension);
-  const swap = node.type === "quantity" && node.unit ? massForForce(dimension, node.unit.text) : undefined;
-  const message = `${name} takes ${wanted}, not a ${got}${swap ? `; did you mean ${swap}?` : ""}`;
-  const fixes = swap && node.type === "quantity" ? [rewrite(file, node, `Write ${node.number.text} ${swap}`, `${node.number.text} ${swap}`)] : undefined;
-  return { code: "wrong_dimension", span: node, message, fixes };
-}
-
-/** Gram and gram-force are taken for each other in daily speech. */
-function massForForce(wanted: DimensionName, unit: string): string | undefined {
-  const pairs = [["g", "gf"], ["kg", "kgf"], ["oz", "ozf"], ["lb", "lbf"]];
-  if (wanted === "mass") return unit === "N" ? undefined : pairs.find(([, force]) => force === unit)?.[0];
-  if (wanted === "force") return pairs.find(([mass]) => mass === unit)?.[1];
-  return undefined;
-}
-
-function instead(property: Property, value: Value): string {
-  if (value.form === "quantity" && property.form.form !== "quantity" && property.form.form !== "count") {
-    return sameDimension(value.quantity.dimension, dimensions.ratio) ? ", not a number" : `, not a ${dimensionName(value.quantity.dimension)}`;
-  }
-  const words: Partial<Record<Value["form"], string>> = {
-    text: "text", flag: "yes or no", point: "a point", pair: "two values", list: "a list", naca: "a section", flat: "a section", block: "a block",
+  const got = wordsFor(value.quantity.dimension);
+  const swap = massForForce(node, dimensions[dimension], file);
+  const text = wordsOf(node, file);
+  const is = text ? `; ${text} is ${got}` : `, not ${got}`;
+  return {
+    code: "wrong_dimension", span: node, message: `${name} takes ${wanted}${is}${swap ? `; did you mean ${swap.text}?` : ""}`, fixes: swap && [swap.fix],
   };
-  return words[value.form] ? `, not ${words[value.form]}` : "";
 }

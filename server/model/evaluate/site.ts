@@ -1,8 +1,12 @@
-import type { Property } from "../../../grammar/vocabulary/schema";
+import type { Form, Property } from "../../../grammar/vocabulary/schema";
 import type { Quantity } from "../../../grammar/units/quantity";
-import type { SourceFile, Instance } from "../resolve/instance";
-import type { Problems } from "../problems";
+import type { Instance, Slot, SourceFile } from "../resolve/instance";
+import type { Value } from "../../../grammar/vocabulary/value";
+import type { Fix } from "../../../shared/finding";
+import type { Problems, TextCode } from "../problems";
 import type { Vec3 } from "../design/geometry";
+import type { Expression } from "./expression";
+import type { BlockRef } from "../resolve/names";
 import type { Span } from "../../../grammar/tree";
 
 /**
@@ -18,16 +22,23 @@ export interface Site {
 export interface World {
   readonly file: SourceFile;
   readonly problems: Problems;
+  /** The entry that gives a property in this loading, if any. */
+  slot(block: Instance, name: string): Slot | undefined;
   /** A property of a block as its schema gives it; undefined when absent or broken. */
   read<T>(block: Instance, property: Property<T>): T | undefined;
   /** The value of a `let` of that file. */
-  letValue(file: SourceFile, name: string): import("../../../grammar/vocabulary/value").Value | undefined;
+  letValue(file: SourceFile, name: string): Value | undefined;
   /** A value that follows from the model, `main.span`; undefined if there is no such one. */
-  derived(block: Instance, name: string): Quantity | Vec3<Quantity> | undefined;
+  derived(block: Instance, name: string): Quantity | undefined;
   /** The names `derived` knows for that block. */
   derivedNames(block: Instance): readonly string[];
   /** `point(surface, share of half-span, share of chord)`. */
-  pointOn(surface: Instance, along: Quantity, chord: Quantity, holder: Instance): Vec3<Quantity> | undefined;
+  pointOn(surface: BlockRef, along: Quantity, chord: Quantity, holder: Instance): Vec3<Quantity> | undefined;
+  /** A place of a block as seen from another: through the placings between. */
+  seenFrom(ref: BlockRef, place: Vec3<Quantity>, holder: Instance): Vec3<Quantity>;
+  /** What an expression at that site needs to be worked out. */
+  expression(site: Site, form?: Form): Expression;
 }
 
-export type Complain = (code: import("../problems").TextCode, span: Span, message: string) => undefined;
+/** Says what is wrong with the value, where `span` stands in the file it is written in. */
+export type Complain = (code: TextCode, span: Span, message: string, fixes?: readonly Fix[]) => undefined;

@@ -1,10 +1,13 @@
 import { nearest } from "../../../grammar/nearest";
 import type { BlockNode, EntryNode } from "../../../grammar/tree";
-import { clashingProperties, findProperty, kinds, kindsWithin, missingProperties, reserved, reservedText, usualKind, usualProperty } from "../../../grammar/vocabulary";
-import type { Kind, Property } from "../../../grammar/vocabulary/schema";
-import type { Fix } from "../../../shared/finding";
+import {
+  clashingProperties, findProperty, kinds, kindsWithin, reserved, reservedText, usualKind, usualProperty,
+} from "../../../grammar/vocabulary";
+import type { Kind } from "../../../grammar/vocabulary/schema";
 import { rewrite, type Problems } from "../problems";
-import { isInside, pathOf, type Instance } from "../resolve/instance";
+import { isInside, type Instance } from "../resolve/instance";
+import { orList, withArticle } from "../words";
+import { judgeNeeded } from "./judge-needed";
 
 /** Is the word known, may it stand here, and has it all it needs? */
 export function judgeBlock(block: Instance, problems: Problems): void {
@@ -12,86 +15,83 @@ export function judgeBlock(block: Instance, problems: Problems): void {
   const kind = Object.hasOwn(kinds, block.kind) ? kinds[block.kind] : undefined;
   if (!kind) return unknownKind(block, node, problems);
   judgePlace(block, node, kind, problems);
-  for (const item of node.body?.items ?? []) if (item.type === "entry") judgeEntry(block, item, kind, problems);
+  const meant = new Set<string>();
+  for (const item of node.body?.items ?? []) {
+    if (item.type === "entry") judgeEntry(block, item, kind, meant, problems);
+    if (item.type === "block" && !Object.hasOwn(kinds, item.kind.text)) meant.add(kindMeant(item.kind.text, block.kind) ?? "");
+  }
   judgeGroups(block, node, kind, problems);
-  if (!isInside(block, "loading") || block.kind === "loading") judgeNeeded(block, node, kind, problems);
+  const changes = isInside(block, "loading") && block.kind !== "loading";
+  if (!changes) judgeNeeded(block, node, kind, meant, problems);
+}
+
+/** Kinds of which a block, or the file, holds one: a second one would say something else of the same thing. */
+const single = new Set(["airframe", "air", "loads", "limits", "printer", "skin", "motor", "propeller", "fan", "esc"]);
+
+/** Says it where a second one stands beside the first of its kind. */
+export function judgeSingles(parent: Instance, problems: Problems): void {
+  const first = new Map<string, Instance>();
+  for (const block of parent.children.values()) {
+    if (!single.has(block.kind) || !block.node || block.file !== parent.file) continue;
+    const before = first.get(block.kind);
+    if (!before) first.set(block.kind, block);
+    else problems.add("name_twice", "error", block.file, block.node.kind, `there is ${withArticle(block.kind)} already${before.named ? `, ${before.key}` : ""}; only one can stand here`);
+  }
 }
 
 const above = (block: Instance): string => (block.parent?.parent ? block.parent.kind : "file");
 
-/** A loading may change any part; where an assembly is placed, its own parts may be changed. */
-function mayStand(block: Instance, kind: Kind): boolean {
-  return isInside(block.parent!, "loading") || kind.within.includes(above(block));
-}
+const kindMeant = (word: string, parent: string): string | undefined =>
+  usualKind(word, parent) ?? nearest(word, kindsWithin(parent).map((k) => k.name)) ?? nearest(word, Object.keys(kinds));
 
 function unknownKind(block: Instance, node: BlockNode, problems: Problems): void {
   if (reserved.has(block.kind)) {
     problems.add("unknown_word", "error", block.file, node.kind, `"${block.kind}" ${reservedText}: it can't be used yet`);
     return;
   }
+  const near = kindMeant(block.kind, above(block));
   const here = kindsWithin(above(block)).map((k) => k.name);
-  const near = usualKind(block.kind, above(block)) ?? nearest(block.kind, here) ?? nearest(block.kind, Object.keys(kinds));
-  const message = `there is no word "${block.kind}"${near ? `; did you mean ${near}?` : ""}`;
-  problems.add("unknown_word", "error", block.file, node.kind, message, near ? [rewrite(block.file, node.kind, `Write ${near}`, near)] : undefined);
+  const hint = near ? `did you mean ${near}?` : here.length > 0 && here.length < 12 ? `here may stand ${orList(here)}` : "the reference lists them all";
+  problems.add("unknown_word", "error", block.file, node.kind, `there is no word "${block.kind}"; ${hint}`,
+    near ? [rewrite(block.file, node.kind, `Write ${near}`, near)] : undefined);
 }
 
+/** A loading may change any part; where an assembly is placed, its own parts may be changed. */
 function judgePlace(block: Instance, node: BlockNode, kind: Kind, problems: Problems): void {
-  if (!block.parent || mayStand(block, kind)) return;
+  const place = above(block);
+  if (!block.parent || isInside(block.parent, "loading") || kind.within.includes(place)) return;
   // A word that isn't known has had its message; what stands in it may be right.
-  if (above(block) !== "file" && !Object.hasOwn(kinds, block.parent.kind)) return;
-  const places = kind.within.map((w) => (w === "file" ? "at the top of the file" : `in ${/^[aeiou]/.test(w) ? "an" : "a"} ${w}`));
-  const here = above(block) === "file" ? "at the top" : `in a ${above(block)}`;
+  if (place !== "file" && !Object.hasOwn(kinds, place)) return;
+  const places = kind.within.map((w) => (w === "file" ? "at the top of the file" : `in ${withArticle(w)}`));
+  const here = place === "file" ? "at the top of the file" : `in ${withArticle(place)}`;
   problems.add("misplaced", "error", block.file, node.kind, `${block.kind} can't stand ${here}; it stands ${orList(places)}`);
 }
 
-const orList = (words: readonly string[]) =>
-  words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} or ${words.at(-1)}`;
-const andList = (words: readonly string[]) =>
-  words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
-
-function judgeEntry(block: Instance, entry: EntryNode, kind: Kind, problems: Problems): void {
+/** `meant` takes the property that a mistyped one stands for, so that it is not missed as well. */
+function judgeEntry(block: Instance, entry: EntryNode, kind: Kind, meant: Set<string>, problems: Problems): void {
   if (!entry.equals || kind.open) return;
   const name = entry.path.names.map((n) => n.text).join(".");
   if (findProperty(kind.name, name)) return;
-  const near = usualProperty(kind.name, name) ?? nearest(name, Object.keys(kind.properties));
-  const message = `${block.kind} has no property "${name}"${near ? `; did you mean ${near}?` : ""}`;
-  problems.add("unknown_word", "error", block.file, entry.path, message, near ? [rewrite(block.file, entry.path, `Write ${near}`, near)] : undefined);
+  const known = Object.keys(kind.properties);
+  const near = usualProperty(kind.name, name) ?? nearest(name, known);
+  if (near) meant.add(near);
+  const hint = near ? `; did you mean ${near}?` : known.length > 0 && known.length < 12 ? `; it has ${known.join(", ")}` : "";
+  problems.add("unknown_word", "error", block.file, entry.path, `${block.kind} has no property "${name}"${hint}`,
+    near ? [rewrite(block.file, entry.path, `Write ${near}`, near)] : undefined);
 }
 
 /** Of some properties only one may be written: they say the same thing in other ways. */
 function judgeGroups(block: Instance, node: BlockNode, kind: Kind, problems: Problems): void {
+  if (kind.exclusive.length === 0) return;
   const entries = entriesOf(node);
   for (const clash of clashingProperties(kind, new Set(entries.keys()))) {
     const [first, second] = [...entries.keys()].filter((name) => clash.includes(name));
-    problems.add("wrong_value", "error", block.file, entries.get(second)!.path, `${second} and ${first} say the same thing; keep one of them`);
+    problems.add("wrong_value", "error", block.file, entries.get(second)!.path, `${second} and ${first} say the same thing in two ways; keep one of them`);
   }
 }
 
 /** What is written in the block by name; a word that stands without a value counts, for it has had its message. */
-function entriesOf(node: BlockNode): Map<string, EntryNode> {
+export function entriesOf(node: BlockNode): Map<string, EntryNode> {
   const entries = (node.body?.items ?? []).filter((item): item is EntryNode => item.type === "entry");
   return new Map(entries.map((entry) => [entry.path.names[0].text, entry]));
-}
-
-function judgeNeeded(block: Instance, node: BlockNode, kind: Kind, problems: Problems): void {
-  const kindsInside = [...block.children.values()].map((child) => child.kind);
-  const there = new Set([...entriesOf(node).keys(), ...block.slots.keys(), ...kindsInside]);
-  const missing = missingProperties(kind, there, block.origin !== undefined || !isFirst(block));
-  if (missing.length === 0) return;
-  const name = node.name ? `${block.kind} ${block.key}` : block.kind;
-  const message = `${name} needs ${andList(missing.map((p) => p.name))}`;
-  problems.add("missing_property", "error", block.file, node.name ?? node.kind, message, fill(block, node, missing));
-}
-
-function isFirst(block: Instance): boolean {
-  const siblings = [...(block.parent?.children.values() ?? [])].filter((other) => other.kind === block.kind);
-  return siblings[0] === block;
-}
-
-/** Writes what is missing with the vocabulary's examples, before all else in the block. */
-function fill(block: Instance, node: BlockNode, missing: readonly Property[]): Fix[] | undefined {
-  if (!node.body?.close) return undefined;
-  const at = node.body.open.end;
-  const text = missing.map((p) => ` ${p.name} = ${p.example} ;`).join("");
-  return [{ title: `Add ${andList(missing.map((p) => p.name))} to ${pathOf(block)}`, edits: [{ file: block.file.uri, start: at, end: at, text }] }];
 }

@@ -1,5 +1,5 @@
 import { findUnit } from "../../../grammar/units/units";
-import type { NamedNode, NameNode, ValueNode } from "../../../grammar/tree";
+import type { NameNode, ValueNode } from "../../../grammar/tree";
 import { rewrite, type Problems } from "../problems";
 import { descendants, type SourceFile } from "../resolve/instance";
 
@@ -7,18 +7,18 @@ import { descendants, type SourceFile } from "../resolve/instance";
 export function judgeNames(file: SourceFile, problems: Problems): void {
   const used = usedNames(file);
   for (const [name, node] of file.lets) {
-    if (!node.name) continue;
-    unitAsName(node.name, file, problems);
-    if (used.has(name)) continue;
-    const remove = rewrite(file, node, `Remove ${name}`, "");
-    problems.add("unused_let", "hint", file, node.name, `nothing uses "${name}"`, [remove]);
+    if (!node.name || used.has(name)) continue;
+    problems.add("unused_let", "hint", file, node.name, `nothing here uses "${name}"`, [rewrite(file, node, `Remove ${name}`, "")]);
   }
-  for (const block of descendants(file.root)) if (block.file === file && block.node?.name) unitAsName(block.node.name, file, problems);
-  for (const waiver of [file.root, ...descendants(file.root)].filter((b) => b.file === file).flatMap((b) => b.waives)) {
-    if (!waiver.check || (waiver.because && waiver.because.text.trim() !== "")) continue;
-    problems.add("waiver_without_reason", "warning", file, waiver.check,
-      `say why ${waiver.check.text} may be waived: add because "…"`,
-      [{ title: "Add a reason", edits: [{ file: file.uri, start: waiver.check.end, end: waiver.check.end, text: ` because ""` }] }]);
+  for (const item of file.tree.items) if ((item.type === "let" || item.type === "use") && item.name) unitAsName(item.name, file, problems);
+  const blocks = [file.root, ...descendants(file.root)];
+  for (const block of blocks) if (block.file === file && block.node?.name) unitAsName(block.node.name, file, problems);
+  for (const { node, file: written } of blocks.flatMap((block) => block.waives)) {
+    const { check, because } = node;
+    if (written !== file || !check || (because && because.text.trim() !== "")) continue;
+    const add = because ?? { start: check.end, end: check.end };
+    problems.add("waiver_without_reason", "warning", file, check, `say why ${check.text} may be waived: add because "…"`,
+      [rewrite(file, add, "Add a reason", `${because ? "" : " because "}"why"`)]);
   }
 }
 
@@ -34,7 +34,7 @@ function usedNames(file: SourceFile): Set<string> {
     if (!node) return;
     switch (node.type) {
       case "named":
-        addNames(node, names);
+        names.add(node.path.names[0].text);
         node.args?.forEach(take);
         break;
       case "pair":
@@ -62,8 +62,4 @@ function usedNames(file: SourceFile): Set<string> {
     for (const { entry, home } of block.slots.values()) if (home.file === file) take(entry.value);
   }
   return names;
-}
-
-function addNames(node: NamedNode, names: Set<string>): void {
-  names.add(node.path.names[0].text);
 }

@@ -1,10 +1,13 @@
-import type { LetNode, UseNode } from "../../../grammar/tree";
-import type { Problems } from "../problems";
-import type { Instance, SourceFile, TextSource } from "./instance";
-import { openBody } from "./elaborate";
+import type { LetNode, StringNode } from "../../../grammar/tree";
+import type { Fix } from "../../../shared/finding";
+import { rewrite, type Problems, type TextCode } from "../problems";
+import { elaborateAll } from "./elaborate";
+import type { Fault, Instance, SourceFile, TextSource } from "./instance";
+import { openBody } from "./open";
 
 /** The address of `path` seen from `uri`: both with `/`, `.` and `..` resolved; undefined if it leaves the root. */
 export function relativeUri(uri: string, path: string): string | undefined {
+  if (/^([a-z]+:|\/)/i.test(path)) return undefined;
   const scheme = /^[a-z][a-z0-9+.-]*:\/\/[^/]*/i.exec(uri)?.[0] ?? "";
   const parts = uri.slice(scheme.length).split("/").slice(0, -1);
   for (const part of path.split("/")) {
@@ -17,57 +20,88 @@ export function relativeUri(uri: string, path: string): string | undefined {
   return scheme + parts.join("/");
 }
 
-/** Opens a file and those it uses. Names are read; blocks are worked out when first needed. */
-export function openFile(uri: string, source: TextSource, problems: Problems, above: readonly string[] = []): SourceFile | undefined {
+/** Files being opened for one model: each is read once, and none may use one that it is used by. */
+interface Opening {
+  readonly source: TextSource;
+  readonly problems: Problems;
+  readonly opened: Map<string, SourceFile | undefined>;
+  readonly chain: readonly string[];
+}
+
+/** Opens a file and those it uses, which are worked out; its own blocks are when first needed. Undefined if it can't be read. */
+export function openFile(uri: string, source: TextSource, problems: Problems): SourceFile | undefined {
+  return open(uri, { source, problems, opened: new Map(), chain: [uri] });
+}
+
+function open(uri: string, opening: Opening): SourceFile | undefined {
+  const { source, problems, opened } = opening;
+  if (opened.has(uri)) return opened.get(uri);
   const parsed = source.parsed(uri);
+  opened.set(uri, undefined);
   if (!parsed) return undefined;
-  const lets = new Map<string, LetNode>();
-  const uses = new Map<string, SourceFile>();
   const root: Instance = {
     kind: "file", key: "", named: false, file: undefined as unknown as SourceFile,
     children: new Map(), slots: new Map(), waives: [], state: "whole",
   };
-  const file: SourceFile = { uri, parsed, tree: parsed.tree, lets, uses, root, source };
+  const file: SourceFile = { uri, parsed, tree: parsed.tree, lets: new Map(), uses: new Map(), root, source };
   (root as { file: SourceFile }).file = file;
-  const chain = [...above, uri];
-  for (const item of parsed.tree.items) {
-    if (item.type === "let" && item.name) {
-      if (lets.has(item.name.text)) problems.add("name_twice", "error", file, item.name, `"${item.name.text}" is named twice; names must differ`);
-      else lets.set(item.name.text, item);
-    } else if (item.type === "use") openUse(item, file, uses, source, problems, chain);
-  }
+  opened.set(uri, file);
+  const mistakes = parsed.issues.length;
+  if (mistakes > 0) file.fault = { code: "broken_file", message: `has ${mistakes === 1 ? "a mistake" : `${mistakes} mistakes`} in its text` };
   openBody(root, parsed.tree.items, problems);
-  for (const [name, node] of lets) {
-    if (root.children.has(name) && node.name) {
-      problems.add("name_twice", "error", file, node.name, `"${name}" names a block too; names must differ`);
-    }
-  }
+  takeNames(file, opening);
   return file;
 }
 
-function openUse(
-  node: UseNode, file: SourceFile, uses: Map<string, SourceFile>, source: TextSource, problems: Problems, chain: readonly string[],
-): void {
-  if (!node.path || !node.name) return;
-  const uri = relativeUri(file.uri, node.path.text);
-  if (uri === undefined) {
-    problems.add("file_not_found", "error", file, node.path, `"${node.path.text}" lies outside the workspace`);
-    return;
+/** Takes up the names that `let` and `use` give, beside those of the blocks. */
+function takeNames(file: SourceFile, opening: Opening): void {
+  const lets = file.lets as Map<string, LetNode>;
+  const uses = file.uses as Map<string, SourceFile>;
+  const seen = new Set<string>();
+  for (const item of file.tree.items) {
+    if ((item.type !== "let" && item.type !== "use") || !item.name) continue;
+    const { text } = item.name;
+    const message = seen.has(text) ? "is named twice" : file.root.children.has(text) ? "names a block too" : undefined;
+    if (message) opening.problems.add("name_twice", "error", file, item.name, `"${text}" ${message}; names must differ`);
+    if (seen.has(text)) continue;
+    seen.add(text);
+    if (item.type === "let") lets.set(text, item);
+    else if (item.path) {
+      const used = use(item.path, file, opening);
+      if (used) uses.set(text, used);
+    }
   }
-  if (chain.includes(uri)) {
-    problems.add("circle", "error", file, node.path, `"${node.path.text}" uses this file in turn; files can't use each other in a circle`);
-    return;
-  }
-  const used = openFile(uri, source, problems, chain);
-  if (!used) {
-    problems.add("file_not_found", "error", file, node.path, `there is no file "${node.path.text}" beside this one`);
-    return;
-  }
-  const broken = used.parsed.issues.length;
-  if (broken > 0) {
-    problems.add("broken_file", "warning", file, node.path,
-      `"${node.path.text}" has ${broken === 1 ? "a mistake" : `${broken} mistakes`} in its text; what is whole in it is used`);
-  }
-  if (uses.has(node.name.text)) problems.add("name_twice", "error", file, node.name, `"${node.name.text}" is named twice; names must differ`);
-  else uses.set(node.name.text, used);
 }
+
+/** Opens what `use` names; says on the path what is wrong with it, for whom `file` is used by too. */
+function use(path: StringNode, file: SourceFile, opening: Opening): SourceFile | undefined {
+  const { problems, chain } = opening;
+  const named = `"${path.text}"`;
+  const uri = relativeUri(file.uri, path.text);
+  const fail = (code: TextCode, message: string, fault: Fault, fixes?: readonly Fix[]): undefined => {
+    problems.add(code, "error", file, path, `${named} ${message}`, fixes);
+    file.fault ??= { code: fault.code, message: `uses ${named}, which ${fault.message}` };
+  };
+  const missing: Fault = { code: "broken_file", message: "is not there" };
+  if (uri === undefined) return fail("file_not_found", "lies outside the workspace; a path starts from the folder of this file", missing);
+  if (chain.includes(uri)) {
+    const message = uri === file.uri ? "is this file itself" : `uses this file in turn; ${noCircle}`;
+    return fail("circle", message, { code: "circle", message: "uses it in turn" });
+  }
+  const used = open(uri, { ...opening, chain: [...chain, uri] });
+  if (!used) {
+    const mended = path.text.replaceAll("\\", "/");
+    if (mended === path.text) return fail("file_not_found", "is not there: no such file beside this one", missing);
+    return fail("file_not_found", "is not there; folders are parted by /", missing, [rewrite(file, path, "Write /", `"${mended}"`)]);
+  }
+  elaborateAll(used.root, problems);
+  const { fault } = used;
+  if (fault) {
+    const circle = fault.code === "circle";
+    problems.add(fault.code, circle ? "error" : "warning", file, path, `${named} ${fault.message}; ${circle ? noCircle : "what is whole in it is used"}`);
+    file.fault ??= { code: fault.code, message: `uses ${named}, which ${fault.message}` };
+  }
+  return used;
+}
+
+const noCircle = "files can't use each other in a circle";

@@ -9,6 +9,19 @@ export interface SourceFile {
   readonly uses: ReadonlyMap<string, SourceFile>;
   readonly root: Instance;
   readonly source: TextSource;
+  /** Why not all of it can be used: it, or a file it uses, has mistakes. Completes "`plover.airframe` …". */
+  fault?: Fault;
+}
+
+export interface Fault {
+  readonly code: "broken_file" | "circle";
+  readonly message: string;
+}
+
+/** A waiver and the file it is written in: a copy brings those of its original. */
+export interface Waiver {
+  readonly node: WaiveNode;
+  readonly file: SourceFile;
 }
 
 /** Where texts come from. The engine knows no file system: hosts give it this. */
@@ -37,25 +50,33 @@ export interface Instance {
   readonly parent?: Instance;
   readonly children: Map<string, Instance>;
   readonly slots: Map<string, Slot>;
-  readonly waives: WaiveNode[];
+  readonly waives: Waiver[];
   /** What it was copied from, if the copy was asked for on this very block. */
   origin?: Instance;
+  /** What it is a copy of, asked for or brought along with the block it stands in. */
+  copied?: Instance;
   state: "fresh" | "busy" | "whole";
 }
 
 /** Names from the file down to this block: `main.outer.tip`. The file itself is empty. */
 export function pathOf(instance: Instance): string {
-  const names: string[] = [];
-  for (let at: Instance | undefined = instance; at?.parent; at = at.parent) names.unshift(at.key);
-  return names.join(".");
+  return instance.parent?.parent ? `${pathOf(instance.parent)}.${instance.key}` : instance.key;
 }
 
 /** All blocks below, parents before children. */
-export function* descendants(instance: Instance): Generator<Instance> {
+export function descendants(instance: Instance, found: Instance[] = []): readonly Instance[] {
   for (const child of instance.children.values()) {
-    yield child;
-    yield* descendants(child);
+    found.push(child);
+    descendants(child, found);
   }
+  return found;
+}
+
+/** The block and what it stands in, from the file's own children down to it. */
+export function lineOf(instance: Instance): readonly Instance[] {
+  const line: Instance[] = [];
+  for (let at: Instance | undefined = instance; at?.parent; at = at.parent) line.unshift(at);
+  return line;
 }
 
 /** Is the block, or one it stands in, of that kind? */

@@ -1,0 +1,36 @@
+import { findProperty } from "../../grammar/vocabulary";
+import type { Quantity } from "../../grammar/units/quantity";
+import { entryOf, groupsToCome } from "../../shared/catalogue";
+import type { FigureSet } from "../figures/figure-set";
+import type { Model } from "../model/model";
+import { rewrite } from "../model/problems";
+import { fitsDimension } from "./limits";
+import { isFigure, nearestFigure, readFigures } from "./figure-names";
+
+/** What was measured on the finished model: the figure it stands beside, and the value. */
+export interface Measured {
+  readonly figure: string;
+  readonly value: Quantity;
+}
+
+/** The measured values of a design's `weighed` blocks. Names that are no figures, and values of another kind, are said. */
+export function readWeighed(model: Model, sets: readonly FigureSet[]): Measured[] {
+  const measured: Measured[] = [];
+  for (const block of model.file.root.children.values()) {
+    if (block.kind !== "weighed") continue;
+    for (const [figure, { entry, home }] of block.slots) {
+      if (home.file !== model.file || !entry.value || findProperty("weighed", figure)) continue;
+      const known = entryOf(figure);
+      if (!known) {
+        if (isFigure(figure) && groupsToCome.includes(figure.split(".")[0])) continue;
+        const near = nearestFigure(figure);
+        model.problems.add("unknown_name", "error", model.file, entry.path, `there is no figure "${figure}"${near ? `; did you mean ${near}?` : ""}`,
+          near ? [rewrite(model.file, entry.path, `Write ${near}`, near)] : undefined);
+        continue;
+      }
+      const value = readFigures(entry.value, model, sets, sets[0]).quantity;
+      if (value && fitsDimension(figure, value, known.dimension, entry.value, model)) measured.push({ figure, value });
+    }
+  }
+  return measured;
+}

@@ -1,0 +1,40 @@
+/** One value to be worked out: what it is called, how it is done, and how it is said that it can't be. */
+interface Task<T> {
+  readonly name: () => string;
+  readonly run: () => T | undefined;
+  readonly refuse: (message: string) => void;
+}
+
+/** So many values may rest on each other in a row; more would use up the stack. */
+const deepest = 200;
+
+/** Works each value out once, and refuses those that come back to themselves. */
+export class Work {
+  private readonly open: { readonly known: object; readonly key: string; readonly name: () => string }[] = [];
+
+  /** The value remembered under `key` in `known`, worked out if it isn't there yet. */
+  once<T>(known: Map<string, unknown>, key: string, task: Task<T>): T | undefined {
+    if (known.has(key)) return known.get(key) as T | undefined;
+    const { open } = this;
+    const before = open.findIndex((other) => other.known === known && other.key === key);
+    if (before >= 0) {
+      task.refuse(circle(open.slice(before).map((other) => other.name())));
+      return undefined;
+    }
+    if (open.length >= deepest) {
+      task.refuse(`${task.name()} rests on more than ${deepest} values, one upon the other; write one of them as a number`);
+      return undefined;
+    }
+    open.push({ known, key, name: task.name });
+    const value = task.run();
+    open.pop();
+    known.set(key, value);
+    return value;
+  }
+}
+
+function circle(names: readonly string[]): string {
+  const [first, ...others] = [...new Set(names)];
+  const way = others.length === 0 ? "" : `, by way of ${others.join(", ")}`;
+  return `${first} rests on itself${way}; write one of them as a number`;
+}

@@ -1,0 +1,65 @@
+import type { BlockNode } from "../../../grammar/tree";
+import { missingProperties } from "../../../grammar/vocabulary";
+import { surfaceKinds } from "../../../grammar/vocabulary/places";
+import type { Kind, Property } from "../../../grammar/vocabulary/schema";
+import type { Fix } from "../../../shared/finding";
+import { bodyKinds } from "../build/bodies";
+import type { Problems } from "../problems";
+import { pathOf, type Instance } from "../resolve/instance";
+import { andList } from "../words";
+import { entriesOf } from "./judge-block";
+
+const isSurface = (kind: string) => (surfaceKinds as readonly string[]).includes(kind);
+
+const titleOf = (block: Instance) => (block.named ? `${block.kind} ${block.key}` : block.kind);
+
+/** Has the block all it needs, in properties and in blocks? `meant`: words that a mistyped one in it stands for. */
+export function judgeNeeded(block: Instance, node: BlockNode, kind: Kind, meant: ReadonlySet<string>, problems: Problems): void {
+  // A copy of something that isn't there lacks what it would have brought; that has been said.
+  if (node.from && !block.origin) return;
+  const inside = [...block.children.values()].map((child) => child.kind);
+  const there = new Set([...entriesOf(node).keys(), ...block.slots.keys(), ...inside, ...meant]);
+  const missing = missingProperties(kind, there, block.kind === "panel" && (block.origin !== undefined || !isFirst(block)));
+  const span = node.name ?? node.kind;
+  if (missing.length > 0) {
+    const names = andList(missing.map((p) => p.name));
+    problems.add("missing_property", "error", block.file, span, `${titleOf(block)} needs ${names}`, fill(block, node, names, missing));
+  }
+  if (isSurface(block.kind)) judgeSurface(block, node, there, problems);
+  if (bodyKinds.has(block.kind) && inside.filter((k) => k === "station").length === 1 && !(there.has("length") && there.has("width"))) {
+    problems.add("missing_property", "error", block.file, span, `${titleOf(block)} has one station; its outline takes two or more, or length and width`);
+  }
+  if (block.kind === "place" && !node.from) {
+    problems.add("missing_property", "error", block.file, span, `${titleOf(block)} names no assembly to put here; write place ${block.named ? block.key : "NAME"} from ASSEMBLY { }`);
+  }
+}
+
+function judgeSurface(block: Instance, node: BlockNode, there: ReadonlySet<string>, problems: Problems): void {
+  const span = node.name ?? node.kind;
+  const first = [...block.children.values()].find((child) => child.kind === "panel");
+  if (!first) {
+    if (there.has("panel")) return;
+    const panel = block.kind === "fin" ? "panel only { span = 190 mm ; chord = 170 mm to 110 mm }" : "panel half { span = 420 mm ; chord = 245 mm }";
+    const close = node.body?.close;
+    problems.add("missing_property", "error", block.file, span, `${titleOf(block)} has no panel; it takes one or more, from root to tip`,
+      close && [{ title: "Add a panel", edits: [{ file: block.file.uri, start: close.start, end: close.start, text: `  ${panel}\n` }] }]);
+    return;
+  }
+  if (there.has("foil") || first.slots.has("foil") || first.node?.from) return;
+  problems.add("foil_missing", "hint", block.file, span,
+    `${titleOf(block)} has no foil, so a flat plate of 3 % is taken; write foil = naca("2412") or the like`,
+    fill(block, node, "foil", [{ name: "foil", example: "flat(3 %)" }]));
+}
+
+function isFirst(panel: Instance): boolean {
+  for (const other of panel.parent?.children.values() ?? []) if (other.kind === "panel") return other === panel;
+  return true;
+}
+
+/** Writes what is missing with the vocabulary's examples, before all else in the block. */
+function fill(block: Instance, node: BlockNode, names: string, missing: readonly Pick<Property, "name" | "example">[]): Fix[] | undefined {
+  if (!node.body?.close) return undefined;
+  const at = node.body.open.end;
+  const text = missing.map((p) => ` ${p.name} = ${p.example} ;`).join("");
+  return [{ title: `Add ${names} to ${pathOf(block)}`, edits: [{ file: block.file.uri, start: at, end: at, text }] }];
+}
