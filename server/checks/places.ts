@@ -3,7 +3,8 @@ import type { Place } from "../../shared/finding";
 import { only } from "../model/build/design";
 import type { FigureSet } from "../figures/figure-set";
 import { writtenHere } from "../model/model";
-import type { Instance, SourceFile } from "../model/resolve/instance";
+import type { Resolver } from "../model/evaluate/resolver";
+import type { Instance, Slot, SourceFile } from "../model/resolve/instance";
 
 /** Finds where in the text a part, a property or the whole design stands. */
 export class Places {
@@ -23,14 +24,25 @@ export class Places {
   /** The value of a block's property if it is written in this file, else its name. */
   property(block: Instance, name: string): Place {
     const slot = block.slots.get(name);
-    return slot?.entry.value && slot.home.file === this.file ? this.at(slot.entry.value) : this.block(block);
+    return (slot && this.written(slot)) ?? this.block(block);
   }
 
-  /** A part by its path in a loading, or one of its properties. */
+  /** A part by its path in a loading, or one of its properties: where the loading changes it, there. */
   part(set: FigureSet, path: string, property?: string): Place {
     const block = this.blockOf(set, path);
     if (!block) return this.whole();
-    return property ? this.property(block, property) : this.block(block);
+    const slot = property === undefined ? undefined : this.slot(set, block, property);
+    return (slot && this.written(slot)) ?? this.block(block);
+  }
+
+  /** A property as the loading has it: of its own block for the part, else of the part. */
+  slot(set: FigureSet, block: Instance, property: string): Slot | undefined {
+    return (set.loading.reader.world as Resolver).slot(block, property);
+  }
+
+  /** A value, if it is written in this file. */
+  written({ entry, home }: Slot): Place | undefined {
+    return entry.value && home.file === this.file ? this.at(entry.value) : undefined;
   }
 
   /** The block a part came from: its own, or that of what holds it. */

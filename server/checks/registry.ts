@@ -1,4 +1,24 @@
+import { cgAftOfLimit } from "./balance/cg-aft-of-limit";
+import { cgForwardOfLimit } from "./balance/cg-forward-of-limit";
+import { cgMoves } from "./balance/cg-moves";
+import { cgOffCentre } from "./balance/cg-off-centre";
 import type { Check } from "./check";
+import { channelClash } from "./control/channel-clash";
+import { currentOverLimit } from "./power/current-over-limit";
+import { propellerOverspeed } from "./power/propeller-overspeed";
+import { propellerStrikes } from "./power/propeller-strikes";
+import { thrustLineUnbalanced } from "./power/thrust-line-unbalanced";
+import { thrustMarginLow } from "./power/thrust-margin-low";
+import { finVolumeLow } from "./tail/fin-volume-low";
+import { tailVolumeLow } from "./tail/tail-volume-low";
+import { loadingHigh } from "./weight/loading-high";
+import { ruleMass } from "./weight/rule-mass";
+import { weightMissing } from "./weight/weight-missing";
 
 /** All checks, in the order people read them. Each stands in a file of its own beside its page. */
-export const checks: readonly Check[] = [];
+export const checks: readonly Check[] = [
+  weightMissing, cgOffCentre, cgAftOfLimit, cgForwardOfLimit, cgMoves,
+  tailVolumeLow, finVolumeLow, loadingHigh,
+  thrustMarginLow, currentOverLimit, propellerOverspeed, propellerStrikes, thrustLineUnbalanced,
+  channelClash, ruleMass,
+];

@@ -1,0 +1,38 @@
+import { missingWeights } from "../compute/mass/missing";
+import type { FigureSet } from "../figures/figure-set";
+import type { Design, Settled } from "../model/design/design";
+import type { Quantity } from "../../grammar/units/quantity";
+import type { Waiver } from "../model/resolve/instance";
+import { settle } from "../model/settle";
+import type { Subject } from "./check";
+
+const settled = new WeakMap<FigureSet, Settled<Design<Quantity>>>();
+
+/** The loading's design in plain SI numbers, without tolerances. */
+export function nominal(set: FigureSet): Settled<Design<Quantity>> {
+  let design = settled.get(set);
+  if (!design) settled.set(set, (design = settle(set.loading.design)));
+  return design;
+}
+
+/** Paths of the parts of a loading that must weigh something and don't. */
+export const unweighed = (set: FigureSet): string[] => missingWeights(nominal(set));
+
+/** Everything that should be part of the loading could be read. */
+export const whole = (set: FigureSet): boolean => set.loading.broken.length === 0;
+
+/**
+ * Is the loading far enough written to judge its balance? Every part weighs something, or `weight_missing` is waived for
+ * it, and there is more than bare surfaces. Until then the balance point is that of half an aircraft.
+ */
+export function balances(set: FigureSet, { places, file }: Subject): boolean {
+  const { bodies, loads } = set.loading.design;
+  if (!whole(set) || bodies.length + loads.length === 0) return false;
+  if (waives(file.root.waives)) return true;
+  return unweighed(set).every((path) => {
+    for (let at = places.blockOf(set, path); at; at = at.parent) if (waives(at.waives)) return true;
+    return false;
+  });
+}
+
+const waives = (waivers: readonly Waiver[]): boolean => waivers.some(({ node }) => node.check?.text === "weight_missing");
