@@ -39,8 +39,8 @@ describe("wild geometry", () => {
       expect(finite(found)).toBe(true);
       expect(finite(found.lattice.upwash([0.3, 0.1, 0.2]))).toBe(true);
       expect(found.liftSlope).toBeGreaterThan(0);
-    }), { numRuns: 60 });
-  }, 60_000);
+    }), { numRuns: 30 });
+  }, 120_000);
 
   it("a mirrored design is solved by one side, its strips in pairs", () => {
     fc.assert(fc.property(half, ({ root, panels }) => {
