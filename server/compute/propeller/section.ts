@@ -37,11 +37,11 @@ const steady = 4;
 const delay = 3;
 
 /**
- * A blade section at a chord Reynolds number and a chord over local radius. The fall of the zero-lift angle between Re
- * 60,000 and 200,000 and the exponent of drag are those of tunnel tests of wing sections (M. S. Selig et al., Summary of
+ * A blade section at a chord Reynolds number and a chord over local radius. How the zero-lift angle falls between Re
+ * 60,000 and 200,000 and drag with it is about what tunnel tests of wing sections show (M. S. Selig et al., Summary of
  * Low-Speed Airfoil Data, 1995 on); for the other constants see `blade-types.ts`. Spinning delays the stall: near the hub
- * 3 (c/r)² of the lift lost is given back (H. Snel, R. Houwink, J. Bosschers, ECN-C--93-052, 1994). Compressibility is not
- * modelled.
+ * 3 (c/r)² of the lift lost is given back (H. Snel, R. Houwink, J. Bosschers, ECN-C--93-052, 1994; from memory).
+ * Compressibility is not modelled.
  */
 export function sectionAt(section: BladeSection, reynolds: number, chordByRadius: number): LocalSection {
   const share = Math.min(Math.max(reynolds, 1e3), 3e6) / referenceReynolds;
@@ -58,7 +58,7 @@ export function sectionAt(section: BladeSection, reynolds: number, chordByRadius
 /**
  * Lift and drag coefficients at any angle of attack (rad). The lift line bends over into a plateau that dies out square to
  * the flow; the lift that the stall takes comes back as drag, up to a flat plate's 1.3 or so square to the flow (S. F.
- * Hoerner, Fluid-Dynamic Drag, 1965).
+ * Hoerner, Fluid-Dynamic Drag, 1965; from memory).
  */
 export function sectionForces(section: LocalSection, angle: number): SectionForces {
   const alpha = angle - section.zeroLift;
