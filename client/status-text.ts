@@ -1,18 +1,20 @@
-import type { StatusParams } from "../shared/protocol";
+import type { ShownFigure, StatusParams } from "../shared/protocol";
 
 const icons = { ok: "", warning: "$(warning) ", error: "$(error) ", working: "$(sync~spin) " } as const;
 
-/** `survey · 2.31 kg · margin 11 % · T/W 0.82`; what a design hasn't is left out. */
+/** `survey · 2.31 kg · margin 11 % · T/W 0.82`: without the bands, which the tooltip has; what a design hasn't is left out. */
 export function statusText(status: StatusParams): string {
   const { loading, mass, staticMargin, thrustToWeight, state } = status;
   const parts = [
     loading,
-    mass?.text,
-    staticMargin && `margin ${staticMargin.text}`,
-    thrustToWeight && `T/W ${thrustToWeight.text}`,
+    mass && nominal(mass),
+    staticMargin && `margin ${nominal(staticMargin)}`,
+    thrustToWeight && `T/W ${nominal(thrustToWeight)}`,
   ];
   return icons[state] + parts.filter(Boolean).join(" · ");
 }
+
+const nominal = ({ text }: ShownFigure): string => text.replace(/ ± .*/, "");
 
 /** Markdown: the same figures in words, and the other loadings. */
 export function statusTooltip(status: StatusParams): string {

@@ -4,7 +4,7 @@ import type { StatusParams } from "../../shared/protocol";
 
 const status: StatusParams = {
   uri: "file:///plover.airframe", version: 3, loading: "survey", loadings: ["survey", "ferry"],
-  mass: { text: "2.31 kg" }, staticMargin: { text: "11 %" }, thrustToWeight: { text: "0.82" }, state: "ok",
+  mass: { text: "2.31 kg ± 0.02 kg" }, staticMargin: { text: "11 %" }, thrustToWeight: { text: "0.82" }, state: "ok",
 };
 
 test("the headline is one line of what there is", () => {
@@ -16,6 +16,7 @@ test("the headline is one line of what there is", () => {
 
 test("the tooltip says the figures in words and offers the other loadings", () => {
   const tooltip = statusTooltip(status);
+  expect(tooltip).toContain("| Mass | 2.31 kg ± 0.02 kg |");
   expect(tooltip).toContain("| Static margin | 11 % |");
   expect(tooltip).toContain("Other loadings: ferry.");
   expect(statusTooltip({ ...status, loadings: ["survey"] })).not.toContain("Other");

@@ -173,6 +173,11 @@ export class Workbench {
     return (await item.count()) > 0 ? (await item.first().innerText()).trim() : "";
   }
 
+  /** Does the status bar say that figures are still being worked out? */
+  async working(): Promise<boolean> {
+    return (await this.page.locator(".statusbar-item[id$='sparwright.status'] .codicon-sync").count()) > 0;
+  }
+
   async clickStatus(): Promise<void> {
     await this.page.locator(".statusbar-item[id$='sparwright.status'] a").click();
   }
