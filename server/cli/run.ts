@@ -3,7 +3,7 @@ import { version } from "../../package.json";
 import { caution } from "../report/figures-text";
 import { check, type CheckOptions } from "./check";
 import { explain, figures, type FiguresOptions } from "./figures";
-import { format } from "./format";
+import { formatFiles } from "./format";
 import { Failure, type Io } from "./io";
 import { newDesign } from "./new";
 import type { OpenOptions } from "./open";
@@ -50,7 +50,7 @@ function program(io: Io, then: Then): Command {
   root.command("format").description("writes designs in the usual layout")
     .argument("<file...>", "designs; - for standard input to standard output")
     .option("--check", "write nothing; exit with 1 if any would change", false)
-    .action((files: string[], options: { readonly check: boolean }) => then(format(files, options.check, io)));
+    .action((files: string[], options: { readonly check: boolean }) => then(formatFiles(files, options.check, io)));
   root.command("new").description("writes a small sound design to begin from")
     .argument("<file>", "a name that isn't taken")
     .action((file: string) => then(newDesign(file, io)));

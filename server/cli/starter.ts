@@ -3,7 +3,7 @@ const text = `# Places are measured from the datum: x aft, y to the right wing t
 airframe "{title}" { datum = "firewall" ; class = sport }
 
 wing main {
-  at = (140 mm, 0 mm, 40 mm)
+  at = (160 mm, 0 mm, 40 mm)
   foil = naca("2412")
   incidence = 2 deg
   weight = 300 g ± 15 g
@@ -37,7 +37,7 @@ battery pack {
   capacity = 2200 mAh
   c_rating = 30
   weight = 185 g
-  at = (75 mm, 0 mm, -15 mm)
+  at = (20 mm, 0 mm, -15 mm)
 }
 
 powerplant nose {
@@ -50,7 +50,7 @@ powerplant nose {
   esc { max_current = 40 A ; weight = 36 g ; at = (25 mm, 0 mm, 0 mm) }
 }
 
-item radio { weight = 70 g ; at = (180 mm, 0 mm, -10 mm) }   # receiver and servos
+item radio { weight = 70 g ; at = (120 mm, 0 mm, -10 mm) }   # receiver and servos
 
 require stability.static_margin within 5 % .. 20 %
 require power.thrust_to_weight >= 0.5

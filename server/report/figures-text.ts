@@ -1,4 +1,3 @@
-import { entryOf } from "../../shared/catalogue";
 import type { Analysis } from "../analysis";
 import type { Figure } from "../figures/figure";
 import type { FigureSet } from "../figures/figure-set";
@@ -29,5 +28,5 @@ function tableOf(analysis: Analysis, set: FigureSet, wanted?: (name: string) => 
   return [...(named ? [`Loading ${set.loading.name}`] : []), ...(tables.length > 0 ? tables : [nothing])];
 }
 
-/** A part's own lines say which part by their name. */
-const titleOf = (figure: Figure): string => entryOf(figure.name)?.title ?? "";
+/** Lines of parts say by their name what they are. */
+const titleOf = ({ entry }: Figure): string => (entry.name === "mass.<path>" ? "" : entry.title);

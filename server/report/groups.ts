@@ -3,6 +3,7 @@ import type { FigureSet } from "../figures/figure-set";
 
 const titles: readonly (readonly [title: string, groups: readonly string[]])[] = [
   ["Weight and balance", ["mass", "cg", "inertia"]],
+  ["Parts", ["parts"]],
   ["Wing", ["wing"]],
   ["Aerodynamics", ["aero"]],
   ["Stability", ["stability", "modes", "trim"]],
@@ -26,4 +27,4 @@ export function grouped(set: FigureSet, wanted: (figure: Figure) => boolean = ()
   ].filter((group) => group.figures.length > 0);
 }
 
-const groupOf = (figure: Figure): string => figure.name.split(".")[0];
+const groupOf = ({ entry, name }: Figure): string => (entry.name === "mass.<path>" ? "parts" : name.split(".")[0]);

@@ -1,6 +1,6 @@
 import {
   type CancellationToken, type CodeAction, CodeActionKind, type CompletionItem, CompletionTriggerKind, type Connection, LSPErrorCodes, MarkupKind,
-  type Position, ResponseError, type TextEdit, type WorkspaceEdit,
+  type Position, type Range, ResponseError, type TextEdit, type WorkspaceEdit,
 } from "vscode-languageserver";
 import type { FixEdit } from "../../shared/finding";
 import { type FiguresTextParams, figuresTextRequest, type FileText } from "../../shared/protocol";
@@ -10,6 +10,7 @@ import { completionItems, type ItemData } from "../editor/completion/to-lsp";
 import { definition } from "../editor/definition";
 import { diagnosticsOf } from "../editor/diagnostics";
 import { fixesIn } from "../editor/fixes";
+import { formatEdits } from "../editor/format";
 import { foldingRanges } from "../editor/folding";
 import { inlayHints } from "../editor/hints";
 import { hover } from "../editor/hover/hover";
@@ -61,6 +62,8 @@ export function answerFeatures(connection: Connection, session: Session): void {
   connection.onDocumentSymbol(about((view) => (session.client.outline ? documentSymbols(view) : flatSymbols(view))));
   connection.onDocumentLinks(about((view) => documentLinks(view)));
   connection.onFoldingRanges(about((view) => foldingRanges(view)));
+  connection.onDocumentFormatting(about((view) => formatEdits(view)));
+  connection.onDocumentRangeFormatting(about((view, { range }: Placed & { readonly range: Range }) => formatEdits(view, range)));
   connection.languages.inlayHint.on(about((view, { range }) => inlayHints(view, range)));
   connection.languages.semanticTokens.on(about((view) => semanticTokens(view)) as never);
 
@@ -90,7 +93,7 @@ export function answerFeatures(connection: Connection, session: Session): void {
     return workspaceEdit(session, edits);
   }));
 
-  connection.onCodeAction(about((view, { range, context }: Placed & { readonly range: TextEdit["range"]; readonly context: { readonly only?: readonly string[] } }) => {
+  connection.onCodeAction(about((view, { range, context }: Placed & { readonly range: Range; readonly context: { readonly only?: readonly string[] } }) => {
     if (context.only?.every((kind) => kind !== "" && kind !== CodeActionKind.QuickFix) === true) return [];
     return fixesIn(view, range).map(({ finding, fix, only }): CodeAction => ({
       title: fix.title, kind: CodeActionKind.QuickFix, diagnostics: diagnosticsOf(view, [finding], false), isPreferred: only,

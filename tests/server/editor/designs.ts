@@ -17,9 +17,16 @@ tailplane stab {
   panel half { span = 200 mm ; chord = 110 mm to 90 mm }
 }
 
+fin upright {
+  at = (180 mm + arm, 0 mm, 30 mm)
+  foil = naca("0009")
+  weight = 15 g
+  panel only { span = 180 mm ; chord = 140 mm to 90 mm ; sweep = 15 deg }
+}
+
 servo ele { torque = 2 kgf*cm ; weight = 12 g ; at = (300 mm, 0 mm, 0 mm) }
-battery pack { cells = 2 ; capacity = 800 mAh ; weight = 52 g ; at = (60 mm, 0 mm, 0 mm) }
-item camera { weight = 90 g ; at = (90 mm, 0 mm, 0 mm) ; optional = yes }
+battery pack { cells = 2 ; capacity = 800 mAh ; weight = 150 g ; at = (0 mm, 0 mm, 0 mm) }
+item camera { weight = 90 g ; at = (240 mm, 0 mm, 0 mm) ; optional = yes }
 
 loading bare { }
 loading filming { with = [camera] }

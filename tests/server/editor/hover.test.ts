@@ -63,15 +63,15 @@ test("a block: every figure there is of it, in the loading shown", () => {
 });
 
 test("a loading: its headline", () => {
-  expect(told(at("loading filming", "loading film|ing"))).toMatch(/Weight +454 g ± 6 g/);
+  expect(told(at("loading filming", "loading film|ing"))).toMatch(/Weight +567 g ± 6 g/);
 });
 
 test("a figure: its value in each loading, and how it comes about", () => {
   const text = told(`${glider}require wing.loa|ding < 30 g/dm^2`);
-  expect(text).toMatch(/bare +13.\d+ g\/dm\^2 ± 0.2\d g\/dm\^2/);
-  expect(text).toMatch(/filming +17.\d+ g\/dm\^2/);
+  expect(text).toMatch(/bare +17.\d+ g\/dm\^2 ± 0.2\d g\/dm\^2/);
+  expect(text).toMatch(/filming +21.\d+ g\/dm\^2/);
   expect(text).toContain("How (bare): mass.total / wing.area");
-  expect(text).toMatch(/mass\.total +364 g ± 6 g/);
+  expect(text).toMatch(/mass\.total +477 g ± 6 g/);
   expect(text).toContain("Source: ");
 });
 

@@ -17,7 +17,8 @@ test("the outline shows what holds what, with weights", () => {
     "Wheatear: airframe", "arm: 640 mm",
     "main: wing, 260 g ± 6 g", "  inner: panel, 175 g ± 4 g", "  tip: panel, 85.1 g ± 2.0 g",
     "stab: tailplane, 40 g", "  half: panel, 40 g",
-    "ele: servo, 12 g", "pack: battery, 52 g", "camera: item", "bare: loading", "filming: loading",
+    "upright: fin, 15 g", "  only: panel, 15 g",
+    "ele: servo, 12 g", "pack: battery, 150 g", "camera: item", "bare: loading", "filming: loading",
   ].map((line) => (line.includes("tip") ? expect.stringMatching(/^ {2}tip: panel, 85(\.1)? g ± 2(\.0)? g$/) : line)));
 });
 
@@ -64,7 +65,7 @@ test("behind what is required stands what there is, in the loading shown or the 
   const text = `${glider}require mass.total < 1 kg\nrequire mass.total < 1 kg for filming\nrequire power.static_thrust > 1 N\n`;
   const { view } = opened(text);
   const all = inlayHints(view, rangeOf(view.parsed, { start: 0, end: text.length }));
-  expect(all.map(({ label }) => label)).toEqual(["= 364 g ± 6 g", "= 454 g ± 6 g"]);
+  expect(all.map(({ label }) => label)).toEqual(["= 477 g ± 6 g", "= 567 g ± 6 g"]);
 });
 
 test("names are told apart: blocks, values, words, figures", () => {
