@@ -126,7 +126,7 @@ function inputsOf(set: FigureSet, nominal: StaticResult): Input[] {
   const air = atmosphere(settler(set.loading.design.field).nominal);
   const amount = (value: number, dimension: DimensionName) => quantity(value, dimensions[dimension]);
   const sources = nominal.sources.flatMap((s): Input[] => ("missing" in s ? [] : [
-    { name: `${s.path} open circuit, nominal`, value: amount(s.source.emf.nominal, "voltage") },
+    { name: `${s.path} at rest, half charged`, value: amount(s.source.emf.nominal, "voltage") },
     { name: `${s.path} resistance`, value: amount(s.source.resistance, "resistance") },
     { name: `${s.path} at its terminals`, value: amount(s.volts, "voltage") },
   ]));

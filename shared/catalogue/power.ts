@@ -1,14 +1,14 @@
 import type { FigureEntry } from "./entry";
 
 export const powerEntries: readonly FigureEntry[] = [
-  { name: "power.static_thrust", title: "Static thrust", dimension: "force", text: "Forward component of all shaft thrusts standing still, full throttle, nominal volts less sag, in the air of the field." },
+  { name: "power.static_thrust", title: "Static thrust", dimension: "force", text: "Forward component of all shaft thrusts standing still, full throttle, packs half charged, less sag, in the air of the field." },
   { name: "power.thrust_to_weight", title: "Thrust to weight", dimension: "ratio", text: "Static thrust over weight." },
-  { name: "power.static_current", title: "Static current", dimension: "current", text: "What all packs give together, standing still at full throttle, nominal volts." },
-  { name: "power.static_power", title: "Static power", dimension: "power", text: "Electric power at the terminals of the packs, standing still at full throttle, nominal volts." },
+  { name: "power.static_current", title: "Static current", dimension: "current", text: "What all packs give together, standing still at full throttle, packs half charged." },
+  { name: "power.static_power", title: "Static power", dimension: "power", text: "Electric power at the terminals of the packs, standing still at full throttle, packs half charged." },
   { name: "power.specific", title: "Power to weight", dimension: "power_per_mass", text: "Static power over weight." },
   { name: "power.efficiency", title: "Drive efficiency", dimension: "ratio", style: "share", text: "Shaft power over power at the terminals of the packs, standing still." },
   { name: "power.current_margin", title: "Current margin", dimension: "ratio", text: "Allowed over actual current at full charge, the tightest of motors, controllers and packs. 1 is the limit." },
-  { name: "power.<path>.static_rpm", title: "Static rpm", dimension: "rotation", text: "Speed of the propeller standing still at full throttle, nominal volts." },
-  { name: "power.<path>.static_thrust", title: "Static thrust of one powerplant", dimension: "force", text: "Along its shaft, standing still at full throttle, nominal volts." },
-  { name: "power.<path>.static_current", title: "Static current of one powerplant", dimension: "current", text: "What it draws standing still at full throttle, nominal volts." },
+  { name: "power.<path>.static_rpm", title: "Static rpm", dimension: "rotation", text: "Speed of the propeller standing still at full throttle, packs half charged." },
+  { name: "power.<path>.static_thrust", title: "Static thrust of one powerplant", dimension: "force", text: "Along its shaft, standing still at full throttle, packs half charged." },
+  { name: "power.<path>.static_current", title: "Static current of one powerplant", dimension: "current", text: "What it draws standing still at full throttle, packs half charged." },
 ];

@@ -1,13 +1,14 @@
 import type { Chemistry } from "../../model/design/power";
 
-/** How charged: just charged, at the label's volts, or a share of the charge, 0 to 1. */
+/**
+ * How charged: just charged, half charged (`nominal`), or a share of the charge, 0 to 1. A label's volts are the mean of
+ * a discharge under load; sag is reckoned apart here, so the nominal case starts from the resting volts at half charge.
+ */
 export type ChargeState = "full" | "nominal" | number;
 
 interface Cell {
   /** Resting volts at charge 1, 0.9 … 0. */
   readonly rest: readonly number[];
-  /** As on labels. */
-  readonly nominal: number;
   /** Resistance × capacity of one cell, ohm ampere second. */
   readonly resistanceCapacity: number;
 }
@@ -21,32 +22,31 @@ const milliohmHours = (value: number): number => (value / 1000) * 3600;
 const cells: Readonly<Record<Chemistry, Cell>> = {
   lipo: {
     rest: [4.2, 4.11, 4.02, 3.95, 3.87, 3.84, 3.8, 3.77, 3.73, 3.69, 3.27],
-    nominal: 3.7, resistanceCapacity: milliohmHours(12),
+    resistanceCapacity: milliohmHours(12),
   },
   lihv: {
     rest: [4.35, 4.24, 4.13, 4.03, 3.94, 3.87, 3.82, 3.78, 3.74, 3.69, 3.27],
-    nominal: 3.8, resistanceCapacity: milliohmHours(12),
+    resistanceCapacity: milliohmHours(12),
   },
   liion: {
     rest: [4.2, 4.06, 3.97, 3.88, 3.79, 3.69, 3.6, 3.52, 3.43, 3.3, 2.8],
-    nominal: 3.6, resistanceCapacity: milliohmHours(75),
+    resistanceCapacity: milliohmHours(75),
   },
   life: {
     rest: [3.5, 3.34, 3.33, 3.32, 3.31, 3.3, 3.29, 3.27, 3.24, 3.19, 2.5],
-    nominal: 3.3, resistanceCapacity: milliohmHours(20),
+    resistanceCapacity: milliohmHours(20),
   },
   nimh: {
     rest: [1.42, 1.35, 1.32, 1.3, 1.29, 1.28, 1.27, 1.26, 1.24, 1.2, 1],
-    nominal: 1.2, resistanceCapacity: milliohmHours(30),
+    resistanceCapacity: milliohmHours(30),
   },
 };
 
 /** Open-circuit volts of one cell. A charge outside 0 to 1 counts as the nearer end. */
 export function cellVolts(chemistry: Chemistry, state: ChargeState): number {
-  const { rest, nominal } = cells[chemistry];
-  if (state === "nominal") return nominal;
-  if (state === "full") return rest[0];
-  const place = (1 - Math.min(1, Math.max(0, state))) * (rest.length - 1);
+  const { rest } = cells[chemistry];
+  const charge = state === "full" ? 1 : state === "nominal" ? 0.5 : Math.min(1, Math.max(0, state));
+  const place = (1 - charge) * (rest.length - 1);
   const i = Math.min(rest.length - 2, Math.floor(place));
   return rest[i] + (place - i) * (rest[i + 1] - rest[i]);
 }
