@@ -1,0 +1,171 @@
+import { pressureForces } from "../flow/forces";
+import { speedsAt, type PotentialFlow } from "../flow/potential";
+import { wakeFlow, type WakeFlow } from "../flow/wake";
+import type { Stream } from "../layer/jacobian";
+import { transitionShare } from "../layer/transition";
+import { stagnationShape, stagnationThickness } from "../layer/laminar";
+import { fill, leastShape, station } from "../layer/station";
+import { stressAtTransition } from "../layer/turbulent";
+import { influence, type Influence } from "./influence";
+import { course, type Course, type Layers } from "./layers";
+import { guess, march } from "./march";
+import { newtonStep, type Change } from "./newton";
+
+export interface Solved {
+  readonly angle: number;
+  readonly below: number;
+  readonly layers: Layers;
+  readonly lift: number;
+  readonly moment: number;
+  readonly drag: number;
+  readonly steps: number;
+  readonly error: number;
+  readonly converged: boolean;
+}
+
+const most = 40;
+
+export function solveAt(flow: PotentialFlow, angle: number, stream: Stream, start?: Solved, log?: (s: string) => void): Solved {
+  const speeds = speedsAt(flow, angle);
+  const wake = wakeFlow(flow, speeds, angle);
+  const n = flow.panels.count;
+  let below = start ? start.below : firstBelow(speeds, n);
+  let inf = influence(flow, wake, speeds, below);
+  let line = course(flow.panels, wake.line, below, start ? start.layers.speed : inf.speed);
+  let layers = start ? copy(start.layers) : guess(inf, line, stream);
+  if (!start) for (let k = 0; k < 3; k++) march(layers, inf, line, stream);
+  let error = Infinity;
+  let k = 0;
+  for (; k < most && error > 1e-5; k++) {
+    const change = newtonStep(layers, inf, line, stream);
+    if (!change) break;
+    const moved = apply(layers, change, line, stream);
+    error = moved.error;
+    const shifted = stagnation(layers.speed, below, n);
+    if (shifted !== below) {
+      reseat(layers, below, shifted);
+      below = shifted;
+      inf = influence(flow, wake, speeds, below);
+    }
+    line = course(flow.panels, wake.line, below, layers.speed);
+    for (const side of [line.upper, line.lower]) {
+      const i = side[0];
+      layers.theta[i] = Math.sqrt((stagnationThickness * line.place[i]) / (stream.reynolds * layers.speed[i]));
+      layers.mass[i] = stagnationShape * layers.theta[i] * layers.speed[i];
+    }
+    setTransition(layers, line, stream);
+    log?.(`${k} err ${error.toExponential(2)} rate ${moved.rate.toFixed(3)} at ${moved.at} below ${below} tr ${[line.upper, line.lower].map((s) => { const i = [...s].find((j) => layers.turbulent[j]); return i === undefined ? "-" : flow.panels.x[i].toFixed(3); })}`);
+  }
+  const speed = layers.speed.slice(0, n).map((value, i) => (i < below ? value : -value));
+  const { lift, moment } = pressureForces(flow.panels, speed, angle);
+  const end = inf.count - 1;
+  const shape = layers.mass[end] / layers.speed[end] / layers.theta[end];
+  const drag = 2 * layers.theta[end] * layers.speed[end] ** ((shape + 5) / 2);
+  return { angle, below, layers, lift, moment, drag, steps: k, error, converged: error <= 1e-5 };
+}
+
+function firstBelow(speeds: Float64Array, n: number): number {
+  let i = n >> 1;
+  while (i > 3 && speeds[i - 1] < 0) i--;
+  while (i < n - 3 && speeds[i] > 0) i++;
+  return i;
+}
+
+const copy = ({ theta, mass, state, speed, turbulent }: Layers): Layers =>
+  ({ theta: theta.slice(), mass: mass.slice(), state: state.slice(), speed: speed.slice(), turbulent: turbulent.slice() });
+
+/** Takes the step, or that share of it that changes nothing by more than half. */
+function apply(layers: Layers, change: Change, line: Course, _stream: Stream): { error: number; rate: number; at: string } {
+  const n = layers.theta.length;
+  let rate = 1;
+  let error = 0;
+  let at = "";
+  const near = new Set([...line.upper.slice(0, 3), ...line.lower.slice(0, 3)]);
+  for (let i = 0; i < n; i++) {
+    if (near.has(i)) continue;
+    const [t, m, u] = [change.theta[i] / layers.theta[i], change.mass[i] / layers.mass[i], change.speed[i] / Math.max(layers.speed[i], 0.2)];
+    const s = layers.turbulent[i] ? change.state[i] / layers.state[i] : change.state[i] / 10;
+    for (const [name, v] of [["t", t], ["m", m], ["u", u], ["s", s]] as const) {
+      if (Math.abs(v) > error) { error = Math.abs(v); at = name + i; }
+      const limit = v > 0 ? 1 : 0.5;
+      if (rate * Math.abs(v) > limit) rate = limit / Math.abs(v);
+    }
+  }
+  for (let i = 0; i < n; i++) {
+    const bound = near.has(i) ? 0.6 : 1;
+    layers.theta[i] += Math.max(-bound * layers.theta[i], Math.min(layers.theta[i], rate * change.theta[i]));
+    layers.mass[i] += Math.max(-bound * layers.mass[i], Math.min(layers.mass[i], rate * change.mass[i]));
+    layers.state[i] += rate * change.state[i];
+    layers.speed[i] += rate * change.speed[i];
+    if (layers.turbulent[i]) layers.state[i] = Math.min(0.3, Math.max(1e-4, layers.state[i]));
+  }
+  for (const [side, kind] of [[line.upper, "turbulent"], [line.lower, "turbulent"], [line.wake, "wake"]] as const) {
+    for (const i of side) {
+      if (layers.speed[i] > 0) layers.mass[i] = Math.max(layers.mass[i], layers.speed[i] * layers.theta[i] * leastShape(kind));
+    }
+  }
+  return { error, rate, at };
+}
+
+/** Where the flow divides now: the first node below. */
+function stagnation(speed: Float64Array, below: number, n: number): number {
+  let at = below;
+  while (at > 3 && speed[at - 1] <= 0) at--;
+  if (at === below) while (at < n - 3 && speed[at] <= 0) at++;
+  return at;
+}
+
+/** Hands nodes to the other side when the stagnation point has passed them. */
+function reseat(layers: Layers, from: number, to: number): void {
+  const [low, high] = [Math.min(from, to), Math.max(from, to)];
+  const donor = to > from ? from - 1 : from;
+  for (let i = low; i < high; i++) {
+    layers.speed[i] = Math.max(1e-3, -layers.speed[i]);
+    layers.theta[i] = layers.theta[donor];
+    layers.mass[i] = layers.speed[i] * layers.theta[i] * 2.23;
+    layers.state[i] = 0;
+    layers.turbulent[i] = 0;
+  }
+  for (let i = 0; i < layers.speed.length; i++) if (layers.speed[i] <= 0) layers.speed[i] = 1e-3;
+  for (const i of [to - 1, to]) {
+    layers.mass[i] = layers.speed[i] * layers.theta[i] * 2.23;
+  }
+}
+
+const [p, q] = [station(), station()];
+
+/** Follows the waves along each side as the layers now stand, and sets which stations are turbulent. */
+function setTransition(layers: Layers, line: Course, stream: Stream): void {
+  const { reynolds, critical } = stream;
+  for (const side of [line.upper, line.lower]) {
+    let waves = 0;
+    let turbulent = false;
+    fillAt(p, layers, side[0], line, 0, reynolds);
+    layers.state[side[0]] = 0;
+    layers.turbulent[side[0]] = 0;
+    for (let k = 1; k < side.length; k++) {
+      const i = side[k];
+      if (!turbulent) {
+        fillAt(q, layers, i, line, 0, reynolds);
+        p.state = waves;
+        if (transitionShare(p, q, critical, reynolds) < 1) turbulent = true;
+        else waves += 0.5 * (q.place - p.place) * (p.growth + q.growth);
+      }
+      if (!turbulent) {
+        layers.state[i] = waves;
+        layers.turbulent[i] = 0;
+        fillAt(p, layers, i, line, waves, reynolds);
+      } else if (!layers.turbulent[i]) {
+        layers.turbulent[i] = 1;
+        fill(q, "turbulent", line.place[i], layers.theta[i], layers.mass[i], 0.05, layers.speed[i], reynolds);
+        layers.state[i] = Math.max(0.02, stressAtTransition(q.shape) * q.equilibrium);
+      }
+    }
+  }
+}
+
+function fillAt(out: ReturnType<typeof station>, layers: Layers, i: number, line: Course, state: number, reynolds: number): void {
+  fill(out, "laminar", line.place[i], layers.theta[i], layers.mass[i], state, layers.speed[i], reynolds);
+}
+
+export type { Influence, WakeFlow };
