@@ -149,7 +149,7 @@ describe("sources", () => {
 
   it("at rest have their open voltage", () => {
     const { fed: [fed] } = solve([]);
-    expectNear(fed.volts, 4 * 3.7, 1e-12);
+    expectNear(fed.volts, 4 * 3.84, 1e-12);
     expect(fed.current).toBe(0);
   });
 });
