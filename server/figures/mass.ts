@@ -1,4 +1,4 @@
-import { divide, subtract, type Quantity } from "../../grammar/units/quantity";
+import { divide, halfWidth, quantity, subtract, type Quantity } from "../../grammar/units/quantity";
 import { massFigures } from "../compute/mass/figures";
 import type { Account } from "./figure";
 import type { FigureSet } from "./figure-set";
@@ -28,8 +28,13 @@ export function putMass(set: FigureSet): void {
   const balance: Account = {
     formula: "Σ weight × place / Σ weight", inputs: [{ name: "mass.total", value: mass.mass }, ...moments], source: `${mechanics}; ${bands}`,
   };
-  (["x", "y", "z"] as const).forEach((axis, i) => set.put(`cg.${axis}`, mass.cg[i], balance));
+  (["x", "y", "z"] as const).forEach((axis, i) => set.put(`cg.${axis}`, withoutNoise(mass.cg[i]), balance));
   putInertia(set, mass.inertia);
+}
+
+/** Mirrored halves cancel but for rounding: under a nanometre is nothing. */
+function withoutNoise(place: Quantity): Quantity {
+  return Math.abs(place.value) + halfWidth(place) < 1e-9 ? quantity(0, place.dimension) : place;
 }
 
 function putInertia(set: FigureSet, inertia: { readonly xx: Quantity; readonly yy: Quantity; readonly zz: Quantity; readonly xz: Quantity }): void {
