@@ -3,6 +3,7 @@ import { keywords } from "../../grammar/vocabulary";
 import { NamePattern } from "./names/pattern";
 import { canonical } from "./names/canonical";
 import type { Meaning } from "./names/meaning";
+import { keepsMeaning } from "./rename-trial";
 import { around, mentions, nameAt, type Mention } from "./references";
 import { rangeIn, type View } from "./view";
 
@@ -30,6 +31,7 @@ export function renamed(view: View, position: Position, to: string, others: Iter
   const all = mentions(view.service, around(view, others), name.key);
   const first = declared(name.occurrence.meaning, all);
   if (first !== to && taken(name.occurrence.meaning, to)) throw new RenameRefusal(`there is a "${to}" already`);
+  if (!keepsMeaning(view.service, all, to)) throw new RenameRefusal(`"${to}" would be taken for something else of that name`);
   return all;
 }
 

@@ -68,11 +68,9 @@ export function answerFeatures(connection: Connection, session: Session): void {
   connection.languages.semanticTokens.on(about((view) => semanticTokens(view)) as never);
 
   connection.onCompletion(about((view, params: At & { readonly context?: { readonly triggerKind: CompletionTriggerKind; readonly triggerCharacter?: string } }) => {
-    const completion = complete(view, params.position);
-    if (!completion) return undefined;
-    // A space is typed for many reasons: it offers only what goes on in the line.
-    const bySpace = params.context?.triggerCharacter === " " && completion.cursor.before.length === 0;
-    return bySpace ? undefined : completionItems(view, completion, session.client.snippets);
+    const byTrigger = params.context?.triggerKind === CompletionTriggerKind.TriggerCharacter;
+    const completion = complete(view, params.position, byTrigger ? params.context?.triggerCharacter : undefined);
+    return completion && completionItems(view, completion, session.client.snippets);
   }));
   connection.onCompletionResolve((item: CompletionItem): CompletionItem => {
     try {

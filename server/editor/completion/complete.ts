@@ -5,9 +5,10 @@ import { entryItems } from "./entries";
 import { checkItems, dimensionOfName, figureItems, loadingItems } from "./figures";
 import type { Item } from "./item";
 import { blockItems, memberItems } from "./members";
-import { placeOf, slotOf, type ValuePlace } from "./place";
+import { placeOf, slotOf, type Place, type ValuePlace } from "./place";
 import { cursorAt } from "./scan";
 import type { Cursor } from "./scope";
+import { keepsAway } from "./unasked";
 import { unitItems } from "./units";
 import { operandItems, wantedDimensions } from "./values";
 import { blockOf, blocksOfKinds, target } from "./visible";
@@ -17,14 +18,21 @@ export interface Completion {
   readonly items: readonly Item[];
 }
 
-/** What could stand at a position. Works from the pieces before it, so that half-typed text will do. */
-export function complete(view: View, position: Position): Completion | undefined {
+/**
+ * What could stand at a position. Works from the pieces before it, so that half-typed text will do. `trigger`: the sign
+ * whose typing asked for it, where the user didn't.
+ */
+export function complete(view: View, position: Position, trigger?: string): Completion | undefined {
   const cursor = cursorAt(view.parsed.pieces, offsetIn(view, position));
-  return cursor && { cursor, items: itemsAt(view, cursor) };
+  if (!cursor) return undefined;
+  const place = placeOf(cursor);
+  if (keepsAway(trigger, cursor, place, place?.type === "value" ? dimensionsAt(cursor, place) : [])) return undefined;
+  return { cursor, items: itemsAt(view, cursor, place) };
 }
 
-function itemsAt(view: View, cursor: Cursor): readonly Item[] {
-  const place = placeOf(cursor);
+const dimensionsAt = (cursor: Cursor, place: ValuePlace) => wantedDimensions(cursor, place.property?.form, comparedDimension(place));
+
+function itemsAt(view: View, cursor: Cursor, place: Place | undefined): readonly Item[] {
   switch (place?.type) {
     case "entry":
       return entryItems(view, cursor);
@@ -71,7 +79,7 @@ function originItems(view: View, cursor: Cursor, kind: string): Item[] {
 
 function valueItems(view: View, cursor: Cursor, place: ValuePlace): readonly Item[] {
   const form = place.property?.form;
-  const wanted = wantedDimensions(cursor, form, comparedDimension(place));
+  const wanted = dimensionsAt(cursor, place);
   const slot = slotOf(place.tokens);
   switch (slot.type) {
     case "member":

@@ -17,9 +17,9 @@ const passed = (snippet: string): string => snippet
   .replace(/\$0/g, "|").replace(/\$\d/g, "")
   .replace(/\\([\\$}])/g, "$1");
 
-function items(marked: string, snippets = true, files: Readonly<Record<string, string>> = {}) {
+function items(marked: string, snippets = true, files: Readonly<Record<string, string>> = {}, trigger?: string) {
   const { view, cursor } = opened(marked, files);
-  const found = complete(view, cursor);
+  const found = complete(view, cursor, trigger);
   return { view, list: found ? completionItems(view, found, snippets) : [] };
 }
 
@@ -187,6 +187,24 @@ suite("figures", () => {
     expect(taken(`${glider}weighed { mass.to| }`, "mass.total")).toBe(`${glider}weighed { mass.total =  }`);
     expect(labels(`${glider}weighed { mass.total = 300 | }`)[0]).toBe("g");
   });
+});
+
+test("a list nobody asked for opens only where something is missing that people look for in a list", () => {
+  const opens = (marked: string, trigger = " "): boolean => items(marked, true, {}, trigger).list.length > 0;
+  expect(opens(glider.replace("class = glider", "class = |"))).toBe(true);
+  expect(opens(glider.replace("500 mm", "500 |"))).toBe(true);
+  expect(opens(`${glider}require |`)).toBe(true);
+  expect(opens(`${glider}waive |`)).toBe(true);
+  expect(opens(`${glider}wing b from |`)).toBe(true);
+  expect(opens(`${glider}let x = main.|`, ".")).toBe(true);
+  // Enter must end the line here.
+  expect(opens(`${glider}|`)).toBe(false);
+  expect(opens(`${glider}wing |`)).toBe(false);
+  expect(opens(glider.replace("chord = 180 mm }", "chord = 180 mm | }"))).toBe(false);
+  expect(opens(`${glider}let n = 5 |`)).toBe(false);
+  expect(opens(`${glider}loads { positive_g = 6 | }`)).toBe(false);
+  expect(opens(glider.replace("span = 500 mm", "span = |"))).toBe(false);
+  expect(opens(glider.replace("(180 mm,", "(180 mm,|"), ",")).toBe(false);
 });
 
 test("an item tells what it is when it is looked at", () => {

@@ -114,6 +114,14 @@ test("no rename to what is no name, is taken, or is a word of the language", () 
   expect(after(text, "arm")).toBe("let arm = 600 mm\nlet leg = 1 m\n");
 });
 
+test("no rename that would make a name mean something else", () => {
+  const wing = "wing main { at = (ar|m, 0 mm, 0 mm) ; panel inner { span = 1 m ; chord = 200 mm } }\n";
+  expect(() => after(`let arm = 1 m\n${wing}`, "inner")).toThrow("taken for something else");
+  expect(() => after(`let arm = 1 m\n${wing.replace("inner", "other")}`, "inner")).not.toThrow();
+  // `span` is read from the wing, not from the panel that would hide it.
+  expect(() => after("wing main { at = (0 mm, 0 mm, 0 mm) ; panel inn|er { span = 1 m ; chord = 200 mm } }\nlet x = main.span\n", "span")).toThrow();
+});
+
 test("what has no name of its own can't be renamed; words and figures are no names", () => {
   const plant = "powerplant nose { at = (0 mm, 0 mm, 0 mm) ; motor { kv = 900 rpm/V ; resistance = 30 mohm } }\nlet k = nose.mot|or.kv\n";
   const { view, cursor } = opened(plant);
