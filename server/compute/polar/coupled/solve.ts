@@ -25,14 +25,30 @@ export interface Solved {
 
 const most = 40;
 
+/** By how much waves at a station's end must fall short before its transition is moved on, lest it go to and fro. */
+const reluctance = 0.05;
+
 export function solveAt(flow: PotentialFlow, angle: number, stream: Stream, start?: Solved, log?: (s: string) => void): Solved {
   const speeds = speedsAt(flow, angle);
   const wake = wakeFlow(flow, speeds, angle);
   const n = flow.panels.count;
   let below = start ? start.below : firstBelow(speeds, n);
   let inf = influence(flow, wake, speeds, below);
-  let line = course(flow.panels, wake.line, below, start ? start.layers.speed : inf.speed);
-  let layers = start ? copy(start.layers) : guess(inf, line, stream);
+  const layers = start ? copy(start.layers) : guess(inf, course(flow.panels, wake.line, below, inf.speed), stream);
+  if (start) {
+    const by = speedsBy(inf, layers.mass);
+    const moved = stagnation(by, below, n);
+    reseat(layers, below, moved);
+    if (moved !== below) inf = influence(flow, wake, speeds, (below = moved));
+    const fresh = speedsBy(inf, layers.mass);
+    for (let i = 0; i < n; i++) {
+      if (layers.turbulent[i]) continue;
+      const speed = Math.max(fresh[i], 0.02);
+      layers.mass[i] *= speed / layers.speed[i];
+      layers.speed[i] = speed;
+    }
+  }
+  let line = course(flow.panels, wake.line, below, layers.speed);
   if (!start) for (let k = 0; k < 3; k++) march(layers, inf, line, stream);
   let error = Infinity;
   let k = 0;
@@ -62,6 +78,15 @@ export function solveAt(flow: PotentialFlow, angle: number, stream: Stream, star
   const shape = layers.mass[end] / layers.speed[end] / layers.theta[end];
   const drag = 2 * layers.theta[end] * layers.speed[end] ** ((shape + 5) / 2);
   return { angle, below, layers, lift, moment, drag, steps: k, error, converged: error <= 1e-5 };
+}
+
+/** Speeds at all stations by the masses as they stand. */
+function speedsBy({ count, speed, byMass }: Influence, mass: Float64Array): Float64Array {
+  return speed.map((value, i) => {
+    let sum = value;
+    for (let j = 0; j < count; j++) sum += byMass[i * count + j] * mass[j];
+    return sum;
+  });
 }
 
 function firstBelow(speeds: Float64Array, n: number): number {
@@ -148,7 +173,7 @@ function setTransition(layers: Layers, line: Course, stream: Stream): void {
       if (!turbulent) {
         fillAt(q, layers, i, line, 0, reynolds);
         p.state = waves;
-        if (transitionShare(p, q, critical, reynolds) < 1) turbulent = true;
+        if (transitionShare(p, q, critical, reynolds) < (layers.turbulent[i] && !layers.turbulent[side[k - 1]] ? 1 + reluctance : 1)) turbulent = true;
         else waves += 0.5 * (q.place - p.place) * (p.growth + q.growth);
       }
       if (!turbulent) {
