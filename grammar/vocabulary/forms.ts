@@ -88,7 +88,8 @@ export const flag: Read<boolean> = (value) => (value.form === "flag" ? value.yes
 
 export const text: Read<string> = (value) => (value.form === "text" ? value.text : new Refusal("takes text in quotes"));
 
-const named = (kinds: readonly string[]) => (kinds.includes("*") ? "part" : kinds.join(" or "));
+const named = (kinds: readonly string[]) =>
+  kinds.includes("*") ? "part" : kinds.join(", ").replace(/, (?=[^,]*$)/, " or ");
 
 export const block = (kinds: readonly string[]): Read<BlockName> => (value) => {
   if (value.form === "block" && (kinds.includes("*") || kinds.includes(value.block.kind))) return value.block;

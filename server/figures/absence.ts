@@ -14,7 +14,10 @@ export function absenceOf(name: string, set: FigureSet): string {
   }
   const faulty = broken.map(pathOf);
   const trouble = faulty.length > 0 ? `; ${faulty.join(", ")} can't be read yet` : "";
-  if (name.startsWith("mass.") && entryOf(name)!.name === "mass.<path>") return `no part is called ${name.slice(5)}, or it has no weight${trouble}`;
+  if (name.startsWith("mass.") && entryOf(name)!.name === "mass.<path>") {
+    const near = nearestOf(name, [set]);
+    return `no part is called ${name.slice(5)}, or it has no weight${trouble}${near ? `; did you mean ${near}?` : ""}`;
+  }
   const wings = design.surfaces.filter((s) => s.kind === "wing" && s.reference);
   const needsWing = ["wing", "aero", "stability"].includes(group) || name === "cg.chord" || name === "cg.behind_leading_edge";
   if (needsWing && wings.length === 0) return `there is no wing${trouble}`;
@@ -24,6 +27,11 @@ export function absenceOf(name: string, set: FigureSet): string {
   if (group === "power") return powerAbsence(set) + trouble;
   if (!set.facts.mass) return `nothing has a weight yet${trouble}`;
   return `what it rests on can't be worked out${trouble}`;
+}
+
+/** The nearest name to one that is none: of what the sets hold, or of what they might. */
+export function nearestOf(name: string, sets: readonly FigureSet[]): string | undefined {
+  return nearest(name, new Set([...sets.flatMap((set) => set.all().map((figure) => figure.name)), ...catalogue.map((entry) => entry.name)]));
 }
 
 function powerAbsence(set: FigureSet): string {

@@ -45,7 +45,7 @@ function lost(child: Instance, under: Instance, file: SourceFile, problems: Prob
   const same = [...under.children.values()].filter((other) => other.kind === child.kind && other.named).map((other) => other.key);
   const near = nearest(child.key, same) ?? (same.length === 1 ? same[0] : undefined);
   const { kind, name } = child.node;
-  const missing = child.named ? `there is no ${child.kind} "${child.key}" in the design` : `the design has no ${child.kind} without a name`;
+  const missing = child.named ? `there is no ${child.kind} "${child.key}" in it` : `it has no ${child.kind} without a name`;
   const fix = near && (name ? rewrite(file, name, `Write ${near}`, near) : rewrite(file, { start: kind.end, end: kind.end }, `Write ${child.kind} ${near}`, ` ${near}`));
-  problems.add("unknown_name", "error", file, name ?? kind, `a loading changes parts of the design, and ${missing}${near ? `; did you mean ${near}?` : ""}`, fix ? [fix] : undefined);
+  problems.add("unknown_name", "error", file, name ?? kind, `a loading changes parts of the design: ${missing}${near ? `; did you mean ${near}?` : ""}`, fix ? [fix] : undefined);
 }

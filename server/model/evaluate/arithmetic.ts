@@ -4,7 +4,7 @@ import { add, divide, multiply, negate, quantity, subtract, type Quantity } from
 import { wordsFor } from "../../../grammar/units/usual";
 import type { Value } from "../../../grammar/vocabulary/value";
 import type { Vec3 } from "../design/geometry";
-import { evaluate, formName, measured, type Expression } from "./expression";
+import { evaluate, measured, nameOf, type Expression } from "./expression";
 import { quantityOf } from "./quantities";
 import { bareNumber, likelyUnit, massForForce, withoutUnit, wordsOf } from "./wording";
 
@@ -17,7 +17,7 @@ export function combined(node: BinaryNode, at: Expression): Value | undefined {
   if (left.form === "point" || right.form === "point") return ofPoints(node, left, right, at);
   if (left.form !== "quantity" || right.form !== "quantity") {
     const odd = left.form === "quantity" ? right : left;
-    return at.complain("wrong_value", node.at, `${node.operator} needs numbers or points, not ${formName(odd)}`);
+    return at.complain("wrong_value", node.at, `${node.operator} needs numbers or points, not ${nameOf(odd)}`);
   }
   const [a, b] = [left.quantity, right.quantity];
   if (additive) {
@@ -71,7 +71,7 @@ function ofPoints(node: BinaryNode, left: Value, right: Value, at: Expression): 
   if (left.form === "point" && by && op === "/" && by.value !== 0) return point(each(left.point, (q) => divide(q, by)));
   if (right.form === "point" && factor && op === "*") return point(each(right.point, (q) => multiply(factor, q)));
   const hint = op === "+" || op === "-" ? "; to move a point, add another, as in (10 mm, 0 mm, 0 mm)" : "";
-  return at.complain("wrong_value", node.at, `${op} can't stand between ${formName(left)} and ${formName(right)}: points are added, subtracted, or scaled by a plain number${hint}`);
+  return at.complain("wrong_value", node.at, `${op} can't stand between ${nameOf(left)} and ${nameOf(right)}: points are added, subtracted, or scaled by a plain number${hint}`);
 }
 
 const plainNumber = (v: Value) => (v.form === "quantity" && sameDimension(v.quantity.dimension, dimensions.ratio) ? v.quantity : undefined);
@@ -82,7 +82,8 @@ export function toleranced(node: BinaryNode, at: Expression): Value | undefined 
   const right = difference(node.right, at);
   if (!left || !right) return undefined;
   if (left.form !== "quantity" || right.form !== "quantity") {
-    return at.complain("wrong_value", node.at, "a tolerance goes with a number, as in 420 g ± 5 g");
+    const each = "a point has a tolerance in each number, as in (60 mm ± 2 mm, 0 mm, 0 mm)";
+    return at.complain("wrong_value", node.at, left.form === "point" ? each : "a tolerance goes with a number, as in 420 g ± 5 g");
   }
   const [value, width] = [left.quantity, right.quantity];
   const share = isShare(node, value, width, at);

@@ -32,7 +32,7 @@ export function call(node: Call, at: Expression): Value | undefined {
     const arg = node.args[error.argument] ?? node;
     const bare = bareNumber(arg);
     const unit = bare && error.wanted && likelyUnit(error.wanted, node.args[0]);
-    if (!bare || !unit) return at.complain("wrong_dimension", arg, `${name} ${error.message}`);
+    if (!bare || !unit) return at.complain(error.wanted ? "wrong_dimension" : "wrong_value", arg, `${name} ${error.message}`);
     const { message, fixes } = withoutUnit([bare], unit, at.site.home.file);
     return at.complain("missing_unit", arg, `${name} ${error.message}: ${message}`, fixes);
   }
@@ -49,7 +49,7 @@ function counts(node: Call, least: number, most: number, at: Expression): boolea
   const n = node.args.length;
   if (n >= least && n <= most) return true;
   const name = node.path.names[0].text;
-  at.complain("wrong_value", node, `${name} is written ${functions[name].signature}, as in ${functions[name].example}; here are ${n} values`);
+  at.complain("wrong_value", node, `${name} is written ${functions[name].signature}, as in ${functions[name].example}; here ${n === 1 ? "is 1 value" : `are ${n} values`}`);
   return false;
 }
 

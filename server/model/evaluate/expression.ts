@@ -5,12 +5,13 @@ import { wordsFor } from "../../../grammar/units/usual";
 import type { Form } from "../../../grammar/vocabulary/schema";
 import type { Value } from "../../../grammar/vocabulary/value";
 import type { Vec3 } from "../design/geometry";
+import { withArticle } from "../words";
 import { combined, toleranced } from "./arithmetic";
 import { call } from "./calls";
 import { named } from "./named";
 import { quantityOf } from "./quantities";
 import type { Complain, Site, World } from "./site";
-import { bareNumber, withoutUnit } from "./wording";
+import { bareNumber, withoutUnit, wordsOf } from "./wording";
 
 /** One expression being worked out: where, for what, and how to complain. */
 export interface Expression {
@@ -63,19 +64,21 @@ const plainly = (at: Expression): Expression => (at.form ? { ...at, form: undefi
 
 export const measured = (q: Quantity | undefined): Value | undefined => q && { form: "quantity", quantity: q };
 
-/** A form of value as a message names it. */
-const formNames: Readonly<Record<Value["form"], string>> = {
-  quantity: "a number", point: "a point", pair: "two values", text: "text", flag: "yes or no", word: "a word", block: "a block",
-  naca: "a section", flat: "a section", list: "a list",
-};
+const forms = {
+  point: "a point", pair: "two values", text: "text", flag: "yes or no", word: "a word", naca: "a section", flat: "a section", list: "a list",
+} as const;
 
-export const formName = (value: Value): string => formNames[value.form];
+/** A value as a message names it: "a length", "a point", "a servo". */
+export function nameOf(value: Value): string {
+  if (value.form === "quantity") return wordsFor(value.quantity.dimension);
+  return value.form === "block" ? withArticle(value.block.kind) : forms[value.form];
+}
 
 /** The number an expression stands for; says so where it is something else. */
 export function numberOf(node: ValueNode, at: Expression): Quantity | undefined {
   const value = evaluate(node, plainly(at));
   if (!value || value.form === "quantity") return value?.quantity;
-  return at.complain("wrong_value", node, `a number belongs here, not ${formName(value)}`);
+  return at.complain("wrong_value", node, `a number belongs here, not ${nameOf(value)}`);
 }
 
 /** A point out of three lengths. Nothing is nothing in any unit, so `(0, 0, 58 mm)` reads as meant. */
@@ -85,7 +88,8 @@ function place(items: readonly ValueNode[], at: Expression): Value | undefined {
   const lengths = read.map((q) => (q.value === 0 && !q.spread && sameDimension(q.dimension, dimensions.ratio) ? quantity(0, dimensions.length) : q));
   const odd = lengths.findIndex((q) => !sameDimension(q.dimension, dimensions.length));
   if (odd < 0) return { form: "point", point: lengths as unknown as Vec3<Quantity> };
-  if (!bareNumber(items[odd])) return at.complain("wrong_dimension", items[odd], `a point is made of lengths; this is ${wordsFor(lengths[odd].dimension)}`);
+  if (!bareNumber(items[odd])) return at.complain("wrong_dimension", items[odd],
+    `a point is made of lengths; ${wordsOf(items[odd], at.site.home.file) ?? "this"} is ${wordsFor(lengths[odd].dimension)}`);
   const bare = items.flatMap((item, i) => (read[i] !== lengths[i] ? [] : bareNumber(item) ?? []));
   const { message, fixes } = withoutUnit(bare, "mm", at.site.home.file);
   return at.complain("missing_unit", { start: bare[0].start, end: bare[bare.length - 1].end }, message, fixes);
@@ -98,7 +102,7 @@ function negated(inner: ValueNode, at: Expression, node: Span): Value | undefine
   if (!value) return undefined;
   if (value.form === "quantity") return measured(negate(value.quantity));
   if (value.form === "point") return { form: "point", point: [negate(value.point[0]), negate(value.point[1]), negate(value.point[2])] };
-  return at.complain("wrong_value", node, `${formName(value)} has no negative`);
+  return at.complain("wrong_value", node, `${nameOf(value)} has no negative`);
 }
 
 function powered(base: ValueNode, exponent: number, at: Expression, node: Span): Value | undefined {

@@ -33,8 +33,8 @@ export const numberFunctions: Readonly<Record<string, { readonly least: number; 
   sqrt: {
     least: 1, most: 1,
     apply: ([x]) => {
-      if (x.value < 0) throw new ArgumentError(0, "has no root of a negative value");
-      if (x.dimension.some((n) => n % 2 !== 0)) throw new ArgumentError(0, `has no root of ${wordsFor(x.dimension)}`);
+      if (x.value < 0) throw new ArgumentError(0, "takes no value below 0");
+      if (x.dimension.some((n) => n % 2 !== 0)) throw new ArgumentError(0, `takes an area, a plain number or the like, not ${wordsFor(x.dimension)}: it has no root`);
       const root = Math.sqrt(x.value);
       return chain(x, root, root === 0 ? 0 : 0.5 / root, x.dimension.map((n) => n / 2) as unknown as Dimension);
     },

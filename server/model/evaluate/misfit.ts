@@ -1,5 +1,5 @@
 import { nearest } from "../../../grammar/nearest";
-import type { Span, ValueNode } from "../../../grammar/tree";
+import type { PairNode, Span, ValueNode } from "../../../grammar/tree";
 import { dimensions, sameDimension, type DimensionName } from "../../../grammar/units/dimension";
 import { usualWord } from "../../../grammar/vocabulary";
 import { usualUnits, wordsFor } from "../../../grammar/units/usual";
@@ -8,8 +8,8 @@ import type { Value } from "../../../grammar/vocabulary/value";
 import type { Fix } from "../../../shared/finding";
 import { rewrite, type TextCode } from "../problems";
 import type { SourceFile } from "../resolve/instance";
-import { withArticle } from "../words";
-import { formName } from "./expression";
+import { nameOf } from "./expression";
+import { sectionDigits } from "./section-digits";
 import { bareNumber, massForForce, withoutUnit, wordsOf } from "./wording";
 
 interface Misfit {
@@ -26,23 +26,39 @@ export function misfit(property: Property, node: ValueNode, value: Value, expect
   const dimension = "dimension" in form ? form.dimension : undefined;
   const odd = dimension && oddPart(node, value, dimension);
   if (dimension && odd) return wrongQuantity(property, dimension, odd.node, odd.value, file);
+  if (form.form === "stretch" && node.type === "pair" && expected.startsWith("goes")) return turnedRound(name, node, expected, file);
   const listed = value.form === "list" && node.type === "list" ? wrongItem(property, node.items, value.items) : undefined;
   const [place, wrong] = listed ?? [node, value];
   const text = wordsOf(place, file);
-  const is = wrong.form === "block" ? withArticle(wrong.block.kind) : formName(wrong);
-  const offered = form.form === "section" ? digitsOf(place, wrong, file) : undefined;
-  const tail = offered ? `; did you mean ${offered.text}?` : text ? `; ${text} is ${is}` : `, not ${is}`;
+  const meant = form.form === "section" ? digitsMeant(place, wrong, file) : undefined;
   return {
-    code: "wrong_value", span: place, message: `${name} ${expected}${expected.startsWith("takes") || expected.startsWith("is ") || offered ? tail : ""}`,
-    fixes: offered && [rewrite(file, place, `Write ${offered.text}`, offered.text)],
+    code: "wrong_value", span: place, message: `${name} ${expected}${meant ? `; did you mean ${meant}?` : instead(property, wrong, expected, text)}`,
+    fixes: meant ? [rewrite(file, place, `Write ${meant}`, meant)] : undefined,
+  };
+}
+
+/** What stands there instead, where the message doesn't say so itself. */
+function instead({ form }: Property, wrong: Value, expected: string, text: string | undefined): string {
+  if (expected.startsWith("must") || form.form === "count") return text ? `, not ${text}` : "";
+  if (expected.startsWith("can't")) return text ? `; here it is ${text}` : "";
+  if (wrong.form === "naca" || wrong.form === "flat" || !/^(takes|is) /.test(expected)) return "";
+  return text ? `; ${text} is ${nameOf(wrong)}` : `, not ${nameOf(wrong)}`;
+}
+
+function turnedRound(name: string, { start, end, left, right }: PairNode, expected: string, file: SourceFile): Misfit {
+  const say = (part: Span) => file.parsed.text.slice(part.start, part.end);
+  const turned = `${say(right)} to ${say(left)}`;
+  return {
+    code: "wrong_value", span: { start, end }, message: `${name} ${expected}; did you mean ${turned}?`,
+    fixes: [rewrite(file, { start, end }, `Write ${turned}`, turned)],
   };
 }
 
 /** A section's digits without the call around them. */
-function digitsOf(node: ValueNode, value: Value, file: SourceFile): { text: string } | undefined {
+function digitsMeant(node: ValueNode, value: Value, file: SourceFile): string | undefined {
   const typed = value.form === "text" ? value.text : bareNumber(node) && file.parsed.text.slice(node.start, node.end);
-  const digits = typed && /^(?:naca[ _-]*)?(\d{4,5})$/i.exec(typed)?.[1];
-  return digits ? { text: `naca("${digits}")` } : undefined;
+  const digits = typed && sectionDigits(typed);
+  return digits ? `naca("${digits}")` : undefined;
 }
 
 /** The first item of a list that is no block of the kinds wanted. */
@@ -62,7 +78,8 @@ function wrongItem(property: Property, nodes: readonly ValueNode[], values: read
 function wrongWord(property: Property, node: ValueNode, text: string, expected: string, file: SourceFile): Misfit {
   const { form, name } = property;
   const known = form.form === "word" ? usualWord(property, text) ?? nearest(text, form.words) : undefined;
-  const near = form.form === "text" ? `"${text}"` : form.form === "flag" ? flags[text.toLowerCase()] : known;
+  const digits = form.form === "section" ? sectionDigits(text) : undefined;
+  const near = form.form === "text" ? `"${text}"` : form.form === "flag" ? flags[text.toLowerCase()] : digits ? `naca("${digits}")` : known;
   const message = `${name} ${expected}; "${text}" is ${form.form === "word" ? "none of them" : "a word"}${near ? `; did you mean ${near}?` : ""}`;
   return { code: "wrong_value", span: node, message, fixes: near ? [rewrite(file, node, `Write ${near}`, near)] : undefined };
 }

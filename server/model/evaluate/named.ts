@@ -9,6 +9,7 @@ import { pathOf, type SourceFile } from "../resolve/instance";
 import { findBlock, findInUsed, type BlockRef } from "../resolve/names";
 import { withArticle } from "../words";
 import type { Expression } from "./expression";
+import { sectionDigits } from "./section-digits";
 import { hasSides, isKnown, notHere, pathText, seekBlock, unknownName } from "./seek";
 
 /** A name standing for a word, a block or a value: what the property takes decides which. */
@@ -28,7 +29,8 @@ export function named(node: NamedNode, at: Expression): Value | undefined {
     case "outputs":
       return pathText(node) === "none" ? word(node) : reference(node, at, at.form.kinds);
     case "section":
-      return isLet(node, at) ? valueOf(node, at) : reference(node, at, ["foil"]);
+      if (isLet(node, at)) return valueOf(node, at);
+      return sectionDigits(pathText(node)) && !findBlock(at.site.holder, node.path) ? word(node) : reference(node, at, ["foil"]);
     default:
       return valueOf(node, at);
   }
@@ -87,11 +89,11 @@ function valueIn(ref: BlockRef, node: NamedNode, at: Expression): Value | undefi
   if (read === undefined) {
     // A property that is written but broken has had its message.
     if (block.slots.has(name.text)) return undefined;
-    const message = property ? `${name.text} is not written in ${pathOf(block)}` : `${pathOf(block)} has no value "${name.text}"`;
+    const message = property ? `${name.text} is not written in ${pathOf(block)}; write it there, or a number here` : `${pathOf(block)} has no value "${name.text}"`;
     return unknownName(at, name, message, property ? [] : [...derived, ...block.slots.keys()]);
   }
   const value = readable(read);
-  if (!value) return at.complain("wrong_value", node, `${pathText(node)} is no single number or point that could be read here`);
+  if (!value) return at.complain("wrong_value", node, `${pathText(node)} ${otherThanNumber(read)}, and a number or a point belongs here`);
   const seen = value.form === "point" && places.has(name.text) ? { ...value, point: at.world.seenFrom(ref, value.point, at.site.home) } : value;
   return coordinate(seen, node, used + 1, at);
 }
@@ -108,6 +110,10 @@ function readable(read: unknown): Extract<Value, { form: "quantity" | "point" }>
   if (read.length === 3) return { form: "point", point: read as unknown as Vec3<Quantity> };
   return read.length === 2 && read[0].value === read[1].value ? { form: "quantity", quantity: read[0] } : undefined;
 }
+
+const otherThanNumber = (read: unknown): string =>
+  Array.isArray(read) && read.length === 2 ? "goes from one value to another" : typeof read === "boolean" ? "is yes or no"
+    : typeof read === "string" ? "is a word or a text" : "is a name";
 
 const axes = ["x", "y", "z"];
 

@@ -7,6 +7,8 @@ import type { Kind } from "../../../grammar/vocabulary/schema";
 import { rewrite, type Problems } from "../problems";
 import { isInside, type Instance } from "../resolve/instance";
 import { orList, withArticle } from "../words";
+import { already, single } from "../single";
+import { entriesOf } from "./entries";
 import { judgeNeeded } from "./judge-needed";
 
 /** Is the word known, may it stand here, and has it all it needs? */
@@ -25,9 +27,6 @@ export function judgeBlock(block: Instance, problems: Problems): void {
   if (!changes) judgeNeeded(block, node, kind, meant, problems);
 }
 
-/** Kinds of which a block, or the file, holds one: a second one would say something else of the same thing. */
-const single = new Set(["airframe", "air", "loads", "limits", "printer", "skin", "motor", "propeller", "fan", "esc"]);
-
 /** Says it where a second one stands beside the first of its kind. */
 export function judgeSingles(parent: Instance, problems: Problems): void {
   const first = new Map<string, Instance>();
@@ -35,7 +34,7 @@ export function judgeSingles(parent: Instance, problems: Problems): void {
     if (!single.has(block.kind) || !block.node || block.file !== parent.file) continue;
     const before = first.get(block.kind);
     if (!before) first.set(block.kind, block);
-    else problems.add("name_twice", "error", block.file, block.node.kind, `there is ${withArticle(block.kind)} already${before.named ? `, ${before.key}` : ""}; only one can stand here`);
+    else problems.add("name_twice", "error", block.file, block.node.kind, already(block.kind, before.named ? before.key : ""));
   }
 }
 
@@ -88,10 +87,4 @@ function judgeGroups(block: Instance, node: BlockNode, kind: Kind, problems: Pro
     const [first, second] = [...entries.keys()].filter((name) => clash.includes(name));
     problems.add("wrong_value", "error", block.file, entries.get(second)!.path, `${second} and ${first} say the same thing in two ways; keep one of them`);
   }
-}
-
-/** What is written in the block by name; a word that stands without a value counts, for it has had its message. */
-export function entriesOf(node: BlockNode): Map<string, EntryNode> {
-  const entries = (node.body?.items ?? []).filter((item): item is EntryNode => item.type === "entry");
-  return new Map(entries.map((entry) => [entry.path.names[0].text, entry]));
 }

@@ -7,7 +7,8 @@ import { bodyKinds } from "../build/bodies";
 import type { Problems } from "../problems";
 import { pathOf, type Instance } from "../resolve/instance";
 import { andList } from "../words";
-import { entriesOf } from "./judge-block";
+import { entriesOf } from "./entries";
+import { insertInto } from "./insert";
 
 const isSurface = (kind: string) => (surfaceKinds as readonly string[]).includes(kind);
 
@@ -16,7 +17,7 @@ const titleOf = (block: Instance) => (block.named ? `${block.kind} ${block.key}`
 /** Has the block all it needs, in properties and in blocks? `meant`: words that a mistyped one in it stands for. */
 export function judgeNeeded(block: Instance, node: BlockNode, kind: Kind, meant: ReadonlySet<string>, problems: Problems): void {
   // A copy of something that isn't there lacks what it would have brought; that has been said.
-  if (node.from && !block.origin) return;
+  if (lacksOrigin(block)) return;
   const inside = [...block.children.values()].map((child) => child.kind);
   const there = new Set([...entriesOf(node).keys(), ...block.slots.keys(), ...inside, ...meant]);
   const missing = missingProperties(kind, there, block.kind === "panel" && (block.origin !== undefined || !isFirst(block)));
@@ -40,15 +41,20 @@ function judgeSurface(block: Instance, node: BlockNode, there: ReadonlySet<strin
   if (!first) {
     if (there.has("panel")) return;
     const panel = block.kind === "fin" ? "panel only { span = 190 mm ; chord = 170 mm to 110 mm }" : "panel half { span = 420 mm ; chord = 245 mm }";
-    const close = node.body?.close;
     problems.add("missing_property", "error", block.file, span, `${titleOf(block)} has no panel; it takes one or more, from root to tip`,
-      close && [{ title: "Add a panel", edits: [{ file: block.file.uri, start: close.start, end: close.start, text: `  ${panel}\n` }] }]);
+      insertInto(node, block.file, [panel], "last", "Add a panel"));
     return;
   }
   if (there.has("foil") || first.slots.has("foil") || first.node?.from) return;
   problems.add("foil_missing", "hint", block.file, span,
     `${titleOf(block)} has no foil, so a flat plate of 3 % is taken; write foil = naca("2412") or the like`,
     fill(block, node, "foil", [{ name: "foil", example: "flat(3 %)" }]));
+}
+
+/** Is it, or what it was copied from, a copy of something that isn't there? */
+function lacksOrigin(block: Instance): boolean {
+  for (let at: Instance | undefined = block; at; at = at.copied) if (at.node?.from && !at.origin) return true;
+  return false;
 }
 
 function isFirst(panel: Instance): boolean {
@@ -58,8 +64,5 @@ function isFirst(panel: Instance): boolean {
 
 /** Writes what is missing with the vocabulary's examples, before all else in the block. */
 function fill(block: Instance, node: BlockNode, names: string, missing: readonly Pick<Property, "name" | "example">[]): Fix[] | undefined {
-  if (!node.body?.close) return undefined;
-  const at = node.body.open.end;
-  const text = missing.map((p) => ` ${p.name} = ${p.example} ;`).join("");
-  return [{ title: `Add ${names} to ${pathOf(block)}`, edits: [{ file: block.file.uri, start: at, end: at, text }] }];
+  return insertInto(node, block.file, missing.map((p) => `${p.name} = ${p.example}`), "first", `Add ${names} to ${pathOf(block)}`);
 }

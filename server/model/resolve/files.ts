@@ -62,7 +62,7 @@ function takeNames(file: SourceFile, opening: Opening): void {
     if ((item.type !== "let" && item.type !== "use") || !item.name) continue;
     const { text } = item.name;
     const message = seen.has(text) ? "is named twice" : file.root.children.has(text) ? "names a block too" : undefined;
-    if (message) opening.problems.add("name_twice", "error", file, item.name, `"${text}" ${message}; names must differ`);
+    if (message) opening.problems.add("name_twice", "error", file, item.name, `"${text}" ${message}; give one of the two another name`);
     if (seen.has(text)) continue;
     seen.add(text);
     if (item.type === "let") lets.set(text, item);

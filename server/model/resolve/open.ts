@@ -1,6 +1,7 @@
 import type { BlockNode, EntryNode, StatementNode, WaiveNode } from "../../../grammar/tree";
 import { kinds } from "../../../grammar/vocabulary";
 import type { Problems } from "../problems";
+import { already, single } from "../single";
 import { withArticle } from "../words";
 import { dropChildren, rivals } from "./copy";
 import type { Instance } from "./instance";
@@ -44,8 +45,8 @@ function openChild(owner: Instance, node: BlockNode, seen: Set<string>, problems
   const mark = `block ${key}`;
   if (seen.has(mark)) {
     const message = node.name
-      ? `"${key}" is named twice; names of blocks side by side must differ`
-      : `a second ${key} beside the first needs a name`;
+      ? `"${key}" is named twice here; blocks side by side need different names`
+      : single.has(key) ? already(key) : `a second ${key} beside the first needs a name`;
     problems.add("name_twice", "error", owner.file, span, message);
     return;
   }
