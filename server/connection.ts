@@ -14,6 +14,10 @@ export function serve(connection: Connection, host: SessionHost): void {
     return { capabilities, serverInfo };
   });
   connection.onInitialized(() => {
+    if (session.client.folders) {
+      connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) =>
+        session.foldersChanged(added.map((folder) => folder.uri), removed.map((folder) => folder.uri)));
+    }
     if (!session.client.watch || session.watchedByClient) return;
     const watchers = [{ globPattern: "**/*.{airframe,dat,csv}" }];
     connection.client.register(DidChangeWatchedFilesNotification.type, { watchers }).catch(() => undefined);

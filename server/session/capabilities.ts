@@ -5,6 +5,7 @@ import { semanticLegend } from "../editor/semantic-tokens";
 export interface Client {
   readonly configuration: boolean;
   readonly watch: boolean;
+  readonly folders: boolean;
   readonly markdown: boolean;
   readonly docMarkdown: boolean;
   readonly snippets: boolean;
@@ -21,6 +22,7 @@ export function clientOf({ workspace, textDocument }: ClientCapabilities): Clien
   return {
     configuration: workspace?.configuration === true,
     watch: workspace?.didChangeWatchedFiles?.dynamicRegistration === true,
+    folders: workspace?.workspaceFolders === true,
     markdown: takesMarkdown(hover?.contentFormat),
     docMarkdown: takesMarkdown(item?.documentationFormat),
     snippets: item?.snippetSupport === true,
@@ -32,6 +34,7 @@ export function clientOf({ workspace, textDocument }: ClientCapabilities): Clien
 }
 
 export const capabilities: ServerCapabilities = {
+  workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
   textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
   hoverProvider: true,
   completionProvider: { triggerCharacters: [".", " ", "=", "[", "(", ","], resolveProvider: true },

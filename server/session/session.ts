@@ -1,9 +1,7 @@
 import type { Connection, InitializeParams, TextDocumentContentChangeEvent } from "vscode-languageserver";
-import { type FileText, type InitializationOptions, readFileRequest, settingsSection, statusNotification } from "../../shared/protocol";
+import { type FileText, type InitializationOptions, readFileRequest, settingsSection } from "../../shared/protocol";
 import type { Finding } from "../../shared/finding";
 import type { Analysis } from "../analysis";
-import { diagnosticsOf, presented } from "../editor/diagnostics";
-import { status } from "../editor/status";
 import { viewOf, type View } from "../editor/view";
 import { AirframeService } from "../service";
 import { type Client, clientOf } from "./capabilities";
@@ -11,6 +9,7 @@ import { Documents } from "./documents";
 import { Files } from "./files";
 import type { SessionHost } from "./host";
 import { Passes } from "./passes";
+import { Publisher } from "./publisher";
 import { SettingsStore } from "./settings";
 
 /** How long a first look waits for files that the client was asked for. */
@@ -26,8 +25,8 @@ export class Session {
   private readonly documents = new Documents();
   private readonly files: Files;
   private readonly passes: Passes;
+  private readonly publisher: Publisher;
   private folders: readonly string[] = [];
-  private wantsStatus = false;
 
   constructor(private readonly connection: Connection, private readonly host: SessionHost) {
     this.files = new Files(host.files, (uri) => this.fileChanged(uri, false));
@@ -37,15 +36,16 @@ export class Session {
       later: (work) => host.later(work),
       analysis: (uri) => this.analysis(uri),
       show: (uri, findings, whole) => this.show(uri, findings, whole),
-      failed: (uri, error) => this.failed(uri, error),
+      failed: (uri, error) => this.publisher.failed(uri, this.version(uri), error),
     });
+    this.publisher = new Publisher(connection);
   }
 
   initialize({ capabilities, initializationOptions, workspaceFolders, rootUri }: InitializeParams): void {
     this.client = clientOf(capabilities);
     const options = (initializationOptions ?? {}) as InitializationOptions;
     this.settings.takeAll(options.settings);
-    this.wantsStatus = options.status === true;
+    this.publisher.wantsStatus = options.status === true;
     this.folders = workspaceFolders?.map((folder) => folder.uri) ?? (rootUri ? [rootUri] : []);
     this.watchedByClient = options.readFile === true;
     if (!this.watchedByClient) return;
@@ -71,7 +71,7 @@ export class Session {
     this.files.forget(uri);
     this.service.close(uri);
     this.lookAgain(users);
-    this.send(this.connection.sendDiagnostics({ uri, diagnostics: [] }));
+    this.publisher.clear(uri);
   }
 
   /** A file on disk is new, gone or other than it was. `reread`: what is known of it no longer holds. */
@@ -80,6 +80,11 @@ export class Session {
     const users = this.service.usersOf(uri);
     this.service.forget(uri);
     this.lookAgain(users);
+  }
+
+  foldersChanged(added: readonly string[], removed: readonly string[]): void {
+    this.folders = [...this.folders.filter((folder) => !removed.includes(folder)), ...added];
+    for (const uri of this.documents.uris()) this.update(uri);
   }
 
   /** The client's settings are new. `given` for those that can't be asked. */
@@ -158,25 +163,6 @@ export class Session {
   private show(uri: string, findings: readonly Finding[], whole: boolean): void {
     const view = this.view(uri);
     const version = this.version(uri);
-    if (!view || version === undefined) return;
-    const shown = presented(findings, this.settings.of(uri).severities);
-    this.send(this.connection.sendDiagnostics({ uri, version, diagnostics: diagnosticsOf(view, shown, this.client.related) }));
-    if (this.wantsStatus) this.send(this.connection.sendNotification(statusNotification, status(view, version, shown.map((finding) => finding.severity))));
-    if (whole && this.client.refreshHints) this.send(this.connection.languages.inlayHint.refresh());
-  }
-
-  /** A fault of ours: said in the log in full and at the top of the text in a line, so that nobody waits for figures. */
-  private failed(uri: string, error: unknown): void {
-    this.connection.console.error(`${uri}: ${error instanceof Error ? error.stack ?? error.message : String(error)}`);
-    const start = { line: 0, character: 0 };
-    this.send(this.connection.sendDiagnostics({
-      uri, version: this.version(uri),
-      diagnostics: [{ range: { start, end: start }, severity: 2, source: "sparwright", code: "internal", message: "Figures are missing: Sparwright failed on this text. Its log tells more." }],
-    }));
-  }
-
-  /** A client that is gone is told nothing. */
-  private send(sent: Promise<unknown>): void {
-    sent.catch(() => undefined);
+    if (view && version !== undefined) this.publisher.show(view, version, findings, this.settings.of(uri), this.client, whole);
   }
 }
