@@ -2,6 +2,7 @@ import { pressureForces } from "../flow/forces";
 import { speedsAt, type PotentialFlow } from "../flow/potential";
 import { wakeFlow, type WakeFlow } from "../flow/wake";
 import type { Stream } from "../layer/jacobian";
+import { thwaitesIntegral, thwaitesShape, thwaitesTheta } from "../layer/thwaites";
 import { transitionShare } from "../layer/transition";
 import { stagnationShape, stagnationThickness } from "../layer/laminar";
 import { fill, leastShape, station } from "../layer/station";
@@ -25,6 +26,9 @@ export interface Solved {
 
 const most = 40;
 
+/** Stations by the nose whose layers are laid anew when the stagnation point has moved past one. */
+const renewed = 6;
+
 /** By how much waves at a station's end must fall short before its transition is moved on, lest it go to and fro. */
 const reluctance = 0.05;
 
@@ -38,15 +42,16 @@ export function solveAt(flow: PotentialFlow, angle: number, stream: Stream, star
   if (start) {
     const by = speedsBy(inf, layers.mass);
     const moved = stagnation(by, below, n);
-    reseat(layers, below, moved);
-    if (moved !== below) inf = influence(flow, wake, speeds, (below = moved));
-    const fresh = speedsBy(inf, layers.mass);
+    if (moved !== below) inf = influence(flow, wake, speeds, moved);
     for (let i = 0; i < n; i++) {
       if (layers.turbulent[i]) continue;
-      const speed = Math.max(fresh[i], 0.02);
+      const speed = Math.max((i < below) === (i < moved) ? by[i] : -by[i], 1e-3);
       layers.mass[i] *= speed / layers.speed[i];
-      layers.speed[i] = speed;
+      layers.speed[i] = (i < below) === (i < moved) ? speed : -speed;
     }
+    const flipped = layers.speed.map(Math.abs);
+    reseat(layers, course(flow.panels, wake.line, moved, flipped), below, moved, stream);
+    below = moved;
   }
   let line = course(flow.panels, wake.line, below, layers.speed);
   if (!start) for (let k = 0; k < 3; k++) march(layers, inf, line, stream);
@@ -59,7 +64,9 @@ export function solveAt(flow: PotentialFlow, angle: number, stream: Stream, star
     error = moved.error;
     const shifted = stagnation(layers.speed, below, n);
     if (shifted !== below) {
-      reseat(layers, below, shifted);
+      const flipped = layers.speed.map((value, i) => (i >= Math.min(below, shifted) && i < Math.max(below, shifted) ? -value : value));
+      line = course(flow.panels, wake.line, shifted, flipped);
+      reseat(layers, line, below, shifted, stream);
       below = shifted;
       inf = influence(flow, wake, speeds, below);
     }
@@ -140,20 +147,25 @@ function stagnation(speed: Float64Array, below: number, n: number): number {
   return at;
 }
 
-/** Hands nodes to the other side when the stagnation point has passed them. */
-function reseat(layers: Layers, from: number, to: number): void {
-  const [low, high] = [Math.min(from, to), Math.max(from, to)];
-  const donor = to > from ? from - 1 : from;
-  for (let i = low; i < high; i++) {
-    layers.speed[i] = Math.max(1e-3, -layers.speed[i]);
-    layers.theta[i] = layers.theta[donor];
-    layers.mass[i] = layers.speed[i] * layers.theta[i] * 2.23;
+/** Hands nodes to the other side when the stagnation point has passed them, and lays the layers by the nose anew. */
+function reseat(layers: Layers, line: Course, from: number, to: number, { reynolds }: Stream): void {
+  for (let i = Math.min(from, to); i < Math.max(from, to); i++) {
+    layers.speed[i] = -layers.speed[i];
     layers.state[i] = 0;
     layers.turbulent[i] = 0;
   }
-  for (let i = 0; i < layers.speed.length; i++) if (layers.speed[i] <= 0) layers.speed[i] = 1e-3;
-  for (const i of [to - 1, to]) {
-    layers.mass[i] = layers.speed[i] * layers.theta[i] * 2.23;
+  for (const side of [line.upper, line.lower]) {
+    let integral = 0;
+    let [place, before] = [0, 0];
+    for (const i of side.subarray(0, renewed)) {
+      if (layers.turbulent[i]) break;
+      const speed = (layers.speed[i] = Math.max(layers.speed[i], before * 0.9, 1e-3));
+      integral += thwaitesIntegral(before, speed, line.place[i] - place);
+      layers.theta[i] = thwaitesTheta(integral, speed, reynolds);
+      const rise = (speed - before) / (line.place[i] - place);
+      layers.mass[i] = speed * layers.theta[i] * thwaitesShape(layers.theta[i] ** 2 * reynolds * rise);
+      [place, before] = [line.place[i], speed];
+    }
   }
 }
 
