@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { StatusParams } from "../../shared/protocol";
 import { LspClient, type Position, type Range } from "./lsp-client";
-import { command, root, sorted, told, type Told } from "./server";
+import { command, sorted, told, type Told } from "./server";
 
 /** One walk through a design that every client takes: open, edit, hover, format. */
 export interface Walk {
@@ -59,12 +59,14 @@ function finished(program: string, args: readonly string[], env: NodeJS.ProcessE
   });
 }
 
-/** The same walk by our own client. */
-export async function ownView(walk: Walk): Promise<View> {
+/** The same walk by our own client, with what the other editor says it can. */
+export async function ownView(walk: Walk, capabilities: object = {}): Promise<View> {
   const folder = mkdtempSync(join(tmpdir(), "sparwright-client-"));
   const uri = pathToFileURL(join(folder, "design.airframe")).href;
   const text = readFileSync(walk.file, "utf8");
-  const { client } = await LspClient.start({ command, rootUri: pathToFileURL(root).href, initializationOptions: { status: true } });
+  const { client } = await LspClient.start({
+    command, capabilities, rootUri: pathToFileURL(folder).href, initializationOptions: { status: true },
+  });
   const settled = async (version: number): Promise<readonly Told[]> => {
     await client.notification<StatusParams>("sparwright/status", (each) => each.version === version && each.state !== "working");
     return told(client.published.filter((each) => each.uri === uri).at(-1)?.diagnostics ?? []);

@@ -12,6 +12,8 @@ const settings = {
   "editor.minimap.enabled": false,
   "extensions.autoUpdate": false,
   "files.autoSave": "off",
+  // The names of files and tabs, which would lie over what is clicked next.
+  "workbench.hover.delay": 60_000,
   // Quick suggestions would come and go with the machine's load; tests ask for completion by hand.
   "editor.quickSuggestions": { "other": "off", "comments": "off", "strings": "off" },
 };

@@ -45,6 +45,8 @@ export class Workbench {
     // From the Explorer: quick open remembers what it found before the file was there.
     await this.page.locator(`.explorer-folders-view .monaco-list-row[aria-label^="${name}"]`).dblclick();
     await this.waitForTab(name);
+    // Off the text, where resting it would call up hovers.
+    await this.page.mouse.move(200, 700);
     await this.focusEditor();
   }
 
@@ -88,9 +90,10 @@ export class Workbench {
     await this.type(to);
   }
 
-  /** The lines on the screen of the active editor, top to bottom. */
-  async text(): Promise<string> {
-    const lines = await this.page.locator(".editor-group-container.active .monaco-editor .view-line").evaluateAll((nodes) =>
+  /** The lines on the screen of the active editor, top to bottom; or of the one beside it. */
+  async text(group: "active" | "beside" = "active"): Promise<string> {
+    const container = group === "active" ? ".editor-group-container.active" : ".editor-group-container:not(.active)";
+    const lines = await this.page.locator(`${container} .monaco-editor .view-line`).evaluateAll((nodes) =>
       nodes.map((node) => ({ top: parseFloat(/top: ?([\d.]+)px/.exec(node.getAttribute("style") ?? "")?.[1] ?? "0"), text: node.textContent ?? "" })));
     return lines.sort((a, b) => a.top - b.top).map((line) => line.text.replace(/\u00a0/g, " ")).join("\n");
   }
