@@ -10,8 +10,9 @@ import { cursorAt } from "./scan";
 import type { Cursor } from "./scope";
 import { keepsAway } from "./unasked";
 import { unitItems } from "./units";
-import { operandItems, wantedDimensions } from "./values";
+import { operandItems } from "./values";
 import { blockOf, blocksOfKinds, target } from "./visible";
+import { wantedDimensions } from "./wanted";
 
 export interface Completion {
   readonly cursor: Cursor;

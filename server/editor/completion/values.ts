@@ -1,16 +1,15 @@
-import { dimensions, sameDimension, type DimensionName } from "../../../grammar/units/dimension";
-import { functions, kinds } from "../../../grammar/vocabulary";
-import type { Form, Property } from "../../../grammar/vocabulary/schema";
-import type { Piece } from "../../../grammar/tree";
-import type { Value } from "../../../grammar/vocabulary/value";
+import type { DimensionName } from "../../../grammar/units/dimension";
+import { functions } from "../../../grammar/vocabulary";
+import type { Property } from "../../../grammar/vocabulary/schema";
 import type { Instance } from "../../model/resolve/instance";
-import { valueText } from "../hover/value-text";
 import type { View } from "../view";
 import { figureItems, loadingItems } from "./figures";
 import type { Item } from "./item";
+import { hasDimension, lets, numberItems, visibleItems } from "./numbers";
 import type { ValuePlace } from "./place";
 import type { Cursor } from "./scope";
-import { blockOf, blocksOfKinds, visibleBlocks, type Named } from "./visible";
+import { blockOf, blocksOfKinds, type Named } from "./visible";
+import { calledFunction, type Called } from "./wanted";
 
 /** What may be an operand of the value at the cursor. */
 export function operandItems(view: View, cursor: Cursor, place: ValuePlace, wanted: readonly DimensionName[]): Item[] {
@@ -20,33 +19,6 @@ export function operandItems(view: View, cursor: Cursor, place: ValuePlace, want
   const figures = place.figures ? [...figureItems(view), ...loadingItems(view, true)] : [];
   const form = place.property?.form;
   return [...figures, ...(form ? formItems(view, cursor, from, place.property!) : numberItems(view, from, wanted, place.statement === "let"))];
-}
-
-/** The function whose arguments the cursor stands among, and which of them. */
-interface Called {
-  readonly name: string;
-  readonly argument: number;
-}
-
-function calledFunction({ before, brackets }: Cursor): Called | undefined {
-  const open = brackets.at(-1);
-  if (open?.text !== "(") return undefined;
-  const at = before.indexOf(open);
-  const name = before[at - 1]?.kind === "name" ? before[at - 1].text : undefined;
-  if (name === undefined || !Object.hasOwn(functions, name)) return undefined;
-  return { name, argument: commasIn(before.slice(at + 1)) };
-}
-
-/** Commas that are not within brackets of their own. */
-function commasIn(pieces: readonly Piece[]): number {
-  let depth = 0;
-  let commas = 0;
-  for (const { text } of pieces) {
-    if (text === "(" || text === "[") depth++;
-    else if (text === ")" || text === "]") depth--;
-    else if (text === "," && depth === 0) commas++;
-  }
-  return commas;
 }
 
 const surfaces = ["wing", "tailplane", "canard", "fin"];
@@ -111,52 +83,4 @@ function pointItems(view: View, from: Instance, property: Property): Item[] {
     ...lets(view, from, (value) => value.form === "point"),
     ...visibleItems(from),
   ];
-}
-
-/** Lets that fit, blocks whose values can be read, files and functions. Any fits where the dimension isn't known. */
-export function numberItems(view: View, from: Instance, wanted: readonly DimensionName[], isLet: boolean): Item[] {
-  const fitting = lets(view, from, (value) => wanted.length === 0 || hasDimension(value, wanted) || value.form === "point");
-  const calls = Object.keys(functions).filter((name) => isLet || !["naca", "flat", "point"].includes(name));
-  return [
-    ...fitting, ...visibleItems(from),
-    ...calls.map((name): Item => ({
-      label: name, sort: "function", rank: 4, text: `${name}()`, snippet: `${name}($1)`, detail: functions[name].signature, topic: { about: "function", name },
-    })),
-  ];
-}
-
-function lets(view: View, from: Instance, fits: (value: Value) => boolean): Item[] {
-  const { world } = view.set.loading.reader;
-  return [...from.file.lets.keys()].flatMap((name): Item[] => {
-    const value = world.letValue(from.file, name);
-    return value && fits(value) ? [{ label: name, sort: "let", rank: 1, detail: valueText(value, view.analysis.say), topic: { about: "let", name } }] : [];
-  });
-}
-
-const hasDimension = (value: Value, wanted: readonly DimensionName[]): boolean =>
-  value.form === "quantity" && wanted.some((name) => sameDimension(dimensions[name], value.quantity.dimension));
-
-/** Blocks and files as the beginning of a path to a value. */
-function visibleItems(from: Instance): Item[] {
-  const blocks = [...visibleBlocks(from)].filter(([, block]) => block.kind !== "loading" && kinds[block.kind] !== undefined)
-    .map(([name, block]): Item => ({ label: name, sort: "block", rank: 3, detail: block.kind, topic: { about: "block", name } }));
-  return [...blocks, ...[...from.file.uses.keys()].map((name): Item => ({ label: name, sort: "file", rank: 3 }))];
-}
-
-/** The dimensions a number at the cursor may have; none where nothing is known. */
-export function wantedDimensions(cursor: Cursor, form: Form | undefined, compared: DimensionName | undefined): readonly DimensionName[] {
-  const called = calledFunction(cursor);
-  if (called) return inCall(called, form);
-  if (form?.form === "point") return ["length"];
-  const own = form?.form === "quantity" || form?.form === "stretch" ? form.dimension : compared;
-  if (own === undefined) return [];
-  const tolerance = cursor.before.some((piece) => piece.text === "±" || piece.text === "+-");
-  return tolerance ? [own, "ratio"] : [own];
-}
-
-function inCall({ name, argument }: Called, form: Form | undefined): readonly DimensionName[] {
-  if (name === "flat" || (name === "point" && argument > 0)) return ["ratio"];
-  if (["sin", "cos", "tan"].includes(name)) return ["angle"];
-  const same = ["abs", "min", "max", "round"].includes(name) && (form?.form === "quantity" || form?.form === "stretch");
-  return same ? [form.dimension] : [];
 }
