@@ -1,7 +1,7 @@
 // npm run bench [-- KEYSTROKES]: how long figures and findings take to follow the typing, measured from outside the
 // server's process, beside VS Code's JSON server on documents of the same lines in the same run.
 import { readFileSync } from "node:fs";
-import { cpus } from "node:os";
+import { cpus, loadavg } from "node:os";
 import { samples } from "../tests/clients/server";
 import { measureJson } from "./bench/json-server";
 import { type DesignTimes, type Edit, measureDesign, type Spread } from "./bench/measure";
@@ -46,7 +46,7 @@ function fitting(text: string): readonly Edit[] {
 }
 
 async function main(): Promise<void> {
-  console.log(`${cpus().length} × ${cpus()[0].model}, Node ${process.version}, ${keystrokes} keystrokes each`);
+  console.log(`${cpus().length} × ${cpus()[0].model}, Node ${process.version}, ${keystrokes} keystrokes each; load before ${loadavg()[0].toFixed(1)}`);
 
   const largest = samples().map((file) => ({ file, text: readFileSync(file, "utf8") })).sort((a, b) => b.text.length - a.text.length)[0];
   if (largest) report(largest.file.split(/[\\/]/).at(-1) ?? "", await measureDesign(largest.text, fitting(largest.text), keystrokes));
