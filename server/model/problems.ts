@@ -3,7 +3,7 @@ import type { Finding, Fix, Severity } from "../../shared/finding";
 import type { Instance, SourceFile } from "./resolve/instance";
 
 /** Codes of what is wrong with the text itself. */
-const textCodes = [
+export const textCodes = [
   "syntax", "unknown_word", "misplaced", "wrong_dimension", "wrong_value", "missing_unit", "missing_property", "name_twice", "unknown_name",
   "not_declared_here", "circle", "file_not_found", "broken_file", "unused_let", "unit_as_name", "foil_missing", "waiver_without_reason",
   "waiver_without_effect", "figure_absent", "require_failed", "require_close",

@@ -5,7 +5,7 @@ import type { World } from "../evaluate/site";
 import { cosine, sine, tangent } from "../evaluate/trigonometry";
 import type { Instance } from "../resolve/instance";
 import type { Reader } from "./reader";
-import { plateSection, sectionOf } from "./section";
+import { plateSection, sectionsOf } from "./section";
 
 /** One side of a surface as written, in axes from the leading edge at its root, root to tip. */
 export interface WrittenHalf {
@@ -42,7 +42,7 @@ const none: ReadonlySet<Instance> = new Set();
 function workOut(surface: Instance, reader: Reader, last?: Instance, taking = none): WrittenHalf | undefined {
   const incidence = incidenceOf(surface, reader);
   let tip: Tip = {
-    twist: angle(0), dihedral: raisedBy(surface, reader), section: sectionOf(surface, reader) ?? plateSection,
+    twist: angle(0), dihedral: raisedBy(surface, reader), section: sectionsOf(surface, reader)?.[0] ?? plateSection,
   };
   let edge: Vec3<Quantity> = [metres(0), metres(0), metres(0)];
   let length = metres(0);
@@ -54,12 +54,12 @@ function workOut(surface: Instance, reader: Reader, last?: Instance, taking = no
     if (!span || !chords) return undefined;
     const twists = twistOf(block, reader, before.twist);
     const dihedral = reader.own(block, "dihedral") ?? before.dihedral;
-    const section = sectionOf(block, reader) ?? before.section;
+    const sections = sectionsOf(block, reader) ?? ([before.section, before.section] as const);
     const outerEdge = acrossPanel(edge, span, chords, dihedral, block, surface, reader);
     const station = (leadingEdge: Vec3<Quantity>, i: 0 | 1): Station<Quantity> =>
-      ({ leadingEdge, chord: chords[i], twist: add(incidence, twists[i]), section });
+      ({ leadingEdge, chord: chords[i], twist: add(incidence, twists[i]), section: sections[i] });
     panels.push({ name: block.key, block, span, inner: station(edge, 0), outer: station(outerEdge, 1), weight: reader.quantity(block, "weight") });
-    tip = { chord: chords[1], twist: twists[1], dihedral, section };
+    tip = { chord: chords[1], twist: twists[1], dihedral, section: sections[1] };
     edge = outerEdge;
     length = add(length, span);
     if (block === last) break;
@@ -95,7 +95,7 @@ function brought(block: Instance, surface: Instance, reader: Reader, before: Tip
 function twistOf(block: Instance, reader: Reader, before: Quantity): readonly [Quantity, Quantity] {
   const washout = reader.own(block, "washout");
   if (washout) return [before, subtract(before, washout)];
-  return reader.taper(block, "twist") ?? [before, before];
+  return (reader.written(block, "twist") ? reader.taper(block, "twist") : undefined) ?? [before, before];
 }
 
 function acrossPanel(

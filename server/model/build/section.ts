@@ -9,10 +9,20 @@ import type { Reader } from "./reader";
 /** A flat plate of 3 %: what a surface without a section gets. */
 export const plateSection: Section<Quantity> = { shape: { type: "flat", thickness: plain(0.03) } };
 
-/** The section that the block's own `foil` stands for: a formula, or a `foil` block with its overrides. Undefined without one, or if it is broken. */
-export function sectionOf(owner: Instance, reader: Reader): Section<Quantity> | undefined {
-  const value = reader.written(owner, "foil") ? (reader.raw(owner, "foil") as SectionValue | undefined) : undefined;
+export type Sections = readonly [Section<Quantity>, Section<Quantity>];
+
+/** The sections that the block's own `foil` stands for, at root and tip. Undefined without one, or if it is broken. */
+export function sectionsOf(owner: Instance, reader: Reader): Sections | undefined {
+  const value = reader.written(owner, "foil") ? (reader.raw(owner, "foil") as SectionValue | readonly [SectionValue, SectionValue] | undefined) : undefined;
   if (!value) return undefined;
+  const [root, tip] = "form" in value ? [value, value] : value;
+  const inner = sectionOf(root, reader);
+  const outer = tip === root ? inner : sectionOf(tip, reader);
+  return inner && outer && [inner, outer];
+}
+
+/** A formula, or a `foil` block with its overrides. */
+function sectionOf(value: SectionValue, reader: Reader): Section<Quantity> | undefined {
   if (value.form !== "block") return { shape: formulaOf(value) };
   const block = value.block.target as Instance;
   const formula = reader.raw(block, "shape") as Exclude<SectionValue, { form: "block" }> | undefined;

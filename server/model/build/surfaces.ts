@@ -75,7 +75,7 @@ function controlsOf(surface: Instance, half: WrittenHalf, reader: Reader, frame:
     const chord = reader.taper(block, "chord") ?? (allMoving ? ([plain(1), plain(1)] as const) : undefined);
     if (!along || !chord) return [];
     const throws = Object.fromEntries(throwNames.flatMap((name) => {
-      const q = reader.quantity(block, name);
+      const q = reader.own(block, name);
       return q ? [[name, q]] : [];
     }));
     const servos = reader.blocks(block, "servo").map((s) => referencePath(frame, s.target, s.path));

@@ -11,6 +11,7 @@ const deepest = 200;
 /** Works each value out once, and refuses those that come back to themselves. */
 export class Work {
   private readonly open: { readonly known: object; readonly key: string; readonly name: () => string }[] = [];
+  private tooDeep = false;
 
   /** The value remembered under `key` in `known`, worked out if it isn't there yet. */
   once<T>(known: Map<string, unknown>, key: string, task: Task<T>): T | undefined {
@@ -22,7 +23,9 @@ export class Work {
       return undefined;
     }
     if (open.length >= deepest) {
-      task.refuse(`${task.name()} rests on more than ${deepest} values, one upon the other; write one of them as a number`);
+      // The rest of the row would say the same again.
+      if (!this.tooDeep) task.refuse(`${task.name()} rests on more than ${deepest} values, one upon the other; write one of them as a number`);
+      this.tooDeep = true;
       return undefined;
     }
     open.push({ known, key, name: task.name });
