@@ -4,7 +4,7 @@ import { only } from "../model/build/design";
 import type { FigureSet } from "../figures/figure-set";
 import { writtenHere } from "../model/model";
 import type { Resolver } from "../model/evaluate/resolver";
-import type { Instance, Slot, SourceFile } from "../model/resolve/instance";
+import { pathOf, type Instance, type Slot, type SourceFile } from "../model/resolve/instance";
 
 /** Finds where in the text a part, a property or the whole design stands. */
 export class Places {
@@ -52,6 +52,15 @@ export class Places {
       if (block) return block;
     }
     return undefined;
+  }
+
+  /** A part as it is called in the text: without the sides that mirroring gives it. */
+  name(set: FigureSet, path: string): string {
+    for (let at = path; at; at = at.slice(0, Math.max(0, at.lastIndexOf(".")))) {
+      const block = set.loading.blocks.get(at);
+      if (block) return pathOf(block) + path.slice(at.length);
+    }
+    return path;
   }
 
   /** The loading's own block, else the design as a whole. */

@@ -6,7 +6,6 @@ import { shiftNeeded } from "../../compute/mass/balance";
 import type { Check, Subject, Verdict } from "../check";
 import { asker, practice } from "../class-words";
 import { bandNote, judge } from "../judge";
-import { withoutSides } from "../names";
 import { balances } from "../readiness";
 import { move, movables } from "../solve/movable";
 import { greatestMargin } from "./margins";
@@ -36,7 +35,7 @@ export const cgMoves: Check = {
     return [{
       severity: "warning", figure: "cg.x", loading: odd.loading.name, place: subject.places.loading(odd),
       message: `balance point moves ${subject.say(moved)} between ${fore.loading.name} and ${aft.loading.name}, ${subject.say(share, "share")} of the mean chord` +
-        `${cause ? `, mostly by ${cause}` : ""}: no place of the pack suits both; ${asker(subject, cgMoves, "", "has room for")} ${subject.say(most, "share")}` +
+        `${cause ? `, mostly by ${cause}` : ""}: one trim does not suit both, and ${asker(subject, cgMoves, "", "has room for")} ${subject.say(most, "share")}` +
         `${bandNote(judged)}; carry what changes nearer to the balance point`,
       fixes: fixesOf(subject, ready, most.value),
     } satisfies Verdict];
@@ -58,7 +57,7 @@ function moverBetween(a: FigureSet, b: FigureSet): string | undefined {
   };
   const paths = new Set([a, b].flatMap((set) => [...(set.facts.mass?.byPath.keys() ?? [])].filter((path) => !path.includes("."))));
   const ranked = [...paths].map((path) => ({ path, change: moment(b, path) - moment(a, path) })).sort((p, q) => q.change - p.change);
-  return ranked[0] && ranked[0].change > 0 ? withoutSides(ranked[0].path) : undefined;
+  return ranked[0] && ranked[0].change > 0 ? ranked[0].path : undefined;
 }
 
 /** Carries a part that is not in all loadings where the others balance without it. */

@@ -36,7 +36,7 @@ export const cgOffCentre: Check = {
       message: `balance point ${subject.say(size(y))} to the ${side}${where(found, subject)}, ${subject.say(worst.value, "share")} of the span and over ${subject.say(most, "share")}: ` +
         `it will roll and turn to that side${bandNote(worst)}` +
         `${cause ? `; ${cause} pulls most: move it in, or add weight on the ${side === "right" ? "left" : "right"}` : ""}`,
-      fixes: fixesOf(subject, worst.set, y.value, cause, most.value),
+      fixes: fixesOf(subject, worst.set, cause, most.value),
     }];
   },
 };
@@ -54,20 +54,28 @@ function placeOf({ places }: Subject, set: FigureSet, path: string | undefined):
   return path ? places.part(set, path, "at") : places.whole();
 }
 
-/** Moves the part that pulls most, or puts a weight in the light tip. */
-function fixesOf(subject: Subject, set: FigureSet, y: number, cause: string | undefined, most: number): Fix[] {
+/** Moves the part that pulls most, or puts a weight in the light tip: whichever leaves every loading within the limit. */
+function fixesOf(subject: Subject, set: FigureSet, cause: string | undefined, most: number): Fix[] {
+  const y = set.value("cg.y")!.value;
   const mass = set.value("mass.total")!.value;
+  const holds = (moment: (one: FigureSet) => number, added = 0) => subject.sets.every((one) => {
+    const [own, at, span] = ["mass.total", "cg.y", "wing.span"].map((name) => one.value(name)?.value ?? 0);
+    return Math.abs(own * at + moment(one)) <= most * span * (own + added);
+  });
   const part = cause ? movables(subject, 1, (_, path) => path === cause)[0] : undefined;
   const weight = part?.weights.get(set);
-  const moved = part && weight ? shiftNeeded(mass, y, 0, weight) : undefined;
-  const fixes = part && moved !== undefined && Math.abs(part.at + moved) <= Math.abs(part.at) ? [move(subject, part, 1, moved)] : [];
+  const by = weight ? shiftNeeded(mass, y, 0, weight) : undefined;
+  const inward = part && by !== undefined && Math.abs(part.at + by) <= Math.abs(part.at) && holds((one) => (part.weights.get(one) ?? 0) * by);
+  const fixes = inward ? [move(subject, part, 1, by)] : [];
   const tip = tipOf(set, y > 0 ? -1 : 1);
   const grams = tip ? Math.round((1000 * mass * y) / -tip[1]) : 0;
-  // Rounded to a gram it must still be enough, and it may not be heavier than a tip can hold.
-  if (!tip || !(grams >= 1 && grams < 50 * mass) || Math.abs(mass * y + (grams / 1000) * tip[1]) > most * mass * set.value("wing.span")!.value) return fixes;
+  if (!tip || !(grams >= 1 && grams < heaviestTip * 1000 * mass) || !holds(() => (grams / 1000) * tip[1], grams / 1000)) return fixes;
   const block = `item ${freeName(subject.file, "tip_weight")} { weight = ${grams} g ; at = ${pointText(tip)} }`;
   return [...fixes, { title: `Add ${grams} g in the ${y > 0 ? "left" : "right"} wing tip`, edits: [newBlock(subject.file, block)] }];
 }
+
+/** As a share of the whole: common practice, no source. */
+const heaviestTip = 0.05;
 
 /** The outermost section of the wings on one side, a third of the chord back. */
 function tipOf(set: FigureSet, sign: 1 | -1): [number, number, number] | undefined {

@@ -4,7 +4,7 @@ import { rewrite } from "../../model/problems";
 import type { Check, Subject, Verdict } from "../check";
 import { always, practice } from "../class-words";
 import { plain } from "../../../grammar/units/quantity";
-import { andList, withoutSides } from "../names";
+import { andList } from "../names";
 import { wiringOf, type Plug, type Wiring } from "./wiring";
 
 /** Receiver outputs that can't work. */
@@ -56,7 +56,10 @@ function twice(subject: Subject, set: FigureSet, { plugs }: Wiring): Verdict[] {
 function unplugged(subject: Subject, set: FigureSet, { plugs, driven, lists }: Wiring): Verdict[] {
   const plugged = new Set(plugs.flatMap(({ parts }) => parts));
   const missing = new Map<string, string[]>();
-  for (const { path } of driven) if (!plugged.has(path)) missing.set(withoutSides(path), [...(missing.get(withoutSides(path)) ?? []), path]);
+  for (const { path } of driven) {
+    const name = subject.places.name(set, path);
+    if (!plugged.has(path)) missing.set(name, [...(missing.get(name) ?? []), path]);
+  }
   return [...missing.values()].map((paths): Verdict => {
     const receivers = [...new Set(set.loading.design.receivers.map(({ path }) => path))];
     const fix = plugIn(subject, lists, paths);

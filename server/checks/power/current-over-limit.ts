@@ -1,8 +1,13 @@
 import { dimensions } from "../../../grammar/units/dimension";
 import { halfWidth, quantity, type Quantity } from "../../../grammar/units/quantity";
+import type { Fix } from "../../../shared/finding";
+import type { FigureSet } from "../../figures/figure-set";
 import type { Check, Subject, Verdict } from "../check";
 import { always, practice } from "../class-words";
-import { ratedLoads, type RatedLoad } from "./loads";
+import { nominal } from "../readiness";
+import { smallerPropeller } from "../solve/propeller";
+import { loadsWith, ratedLoads, type RatedLoad } from "./loads";
+import type { Plant } from "./parts";
 
 /** Motor, controller or pack over its rating. */
 export const currentOverLimit: Check = {
@@ -25,11 +30,17 @@ export const currentOverLimit: Check = {
     // Mirrored parts and loadings that carry the same are one cause.
     const named = new Map<string, RatedLoad>();
     for (const load of over) if (!named.has(`${load.name} ${load.dimension}`)) named.set(`${load.name} ${load.dimension}`, load);
-    return [...named.values()].map((load) => verdict(subject, load, load.burst ?? load.lasting * burst.value, lasting));
+    const fixes = new Map<string, Fix | undefined>();
+    return [...named.values()].map((load) => {
+      const plant = load.plants.length > 0 ? subject.places.name(load.set, load.plants[0]) : "";
+      if (!fixes.has(plant)) fixes.set(plant, smaller(subject, load, lasting));
+      return verdict(subject, load, load.burst ?? load.lasting * burst.value, lasting, fixes.get(plant));
+    });
   },
 };
 
-function verdict({ say }: Subject, load: RatedLoad, burst: number, lasting: Quantity): Verdict {
+function verdict(subject: Subject, load: RatedLoad, burst: number, lasting: Quantity, fix: Fix | undefined): Verdict {
+  const { say } = subject;
   const amount = (value: number) => say(quantity(value, dimensions[load.dimension]));
   const beyond = load.actual > burst;
   const share = lasting.value === 1 ? "" : `${say(lasting, "share")} of `;
@@ -39,10 +50,21 @@ function verdict({ say }: Subject, load: RatedLoad, burst: number, lasting: Quan
   return {
     severity: beyond ? "error" : "warning", place: load.place, figure: "power.current_margin", loading: load.set.loading.name,
     message: `${carries}${within}: ${beyond ? harm[load.what] : "good for some seconds, not for a flight"}; ${cures[load.what]}`,
+    fixes: fix && [fix],
   };
 }
 
-const harm = { motor: "it will burn its winding or lose its magnets", controller: "it may burn or shut down in flight", pack: "it will heat, swell and may catch fire" };
+/** A propeller with which every part that it loads is within its rating. */
+function smaller(subject: Subject, { set, plants }: RatedLoad, lasting: Quantity): Fix | undefined {
+  const within = (one: FigureSet, tried: readonly Plant[]) => {
+    const before = nominal(one).powerplants;
+    const changed = new Set(tried.filter((plant, i) => plant !== before[i]).map(({ path }) => path));
+    return loadsWith(subject, one, tried).every((load) => load.actual <= load.lasting * lasting.value || !load.plants.some((path) => changed.has(path)));
+  };
+  return plants.length > 0 ? smallerPropeller(subject, set, plants[0], within) : undefined;
+}
+
+const harm = { motor: "it may burn its winding or lose its magnets", controller: "it may burn or shut down in flight", pack: "it will heat, swell and may catch fire" };
 const cures = {
   motor: "take a smaller propeller, less pitch or a motor of fewer rpm per volt",
   controller: "take a smaller propeller, less pitch or a stronger controller",

@@ -1,12 +1,13 @@
 import type { Place } from "../../../shared/finding";
 import type { DimensionName } from "../../../grammar/units/dimension";
+import { atmosphere } from "../../compute/atmosphere/atmosphere";
+import { solveStatic, type StaticResult } from "../../compute/powertrain/solve-static";
 import { currentLoads } from "../../figures/current-margin";
 import type { FigureSet } from "../../figures/figure-set";
 import { runsOf } from "../../figures/power";
 import type { Subject } from "../check";
-import { withoutSides } from "../names";
 import { nominal } from "../readiness";
-import { placeIn } from "./parts";
+import { placeIn, type Plant } from "./parts";
 
 /** One rating of one part against what it carries standing at full throttle, packs fully charged. SI. */
 export interface RatedLoad {
@@ -19,11 +20,12 @@ export interface RatedLoad {
   readonly lasting: number;
   readonly burst?: number;
   readonly place: Place;
+  /** The powerplants it belongs to or feeds. */
+  readonly plants: readonly string[];
 }
 
-/** Every rating of motors (current and power), controllers and packs in a loading. */
-export function ratedLoads(subject: Subject, set: FigureSet): RatedLoad[] {
-  const full = set.facts.power?.full;
+/** Every rating of motors (current and power), controllers and packs in a loading, in its own run or another. */
+export function ratedLoads(subject: Subject, set: FigureSet, full: StaticResult | undefined = set.facts.power?.full): RatedLoad[] {
   if (!full) return [];
   const plants = nominal(set).powerplants;
   const currents = currentLoads(full, plants).map(({ path, part, actual, allowed, burst }): RatedLoad => {
@@ -31,12 +33,26 @@ export function ratedLoads(subject: Subject, set: FigureSet): RatedLoad[] {
     const place = part === "pack" || plant === undefined
       ? subject.places.part(set, path, "c_rating")
       : placeIn(subject, set, plant, part === "motor" ? "motor" : "esc", "max_current");
-    return { set, name: withoutSides(path), what: part, dimension: "current", actual, lasting: allowed, burst, place };
+    const fed = plants.filter(({ source }) => full.sources.some((one) => one.path === source && "packs" in one && one.packs.some((pack) => pack.path === path)));
+    const name = subject.places.name(set, path);
+    return {
+      set, name, place, what: part, plants: plant === undefined ? fed.map((one) => one.path) : [plant],
+      dimension: "current", actual, lasting: allowed, burst,
+    };
   });
   const powers = runsOf(full).flatMap((run): RatedLoad[] => {
     const lasting = plants.find((plant) => plant.path === run.path)?.motor?.maxPower;
     const place = placeIn(subject, set, run.path, "motor", "max_power");
-    return lasting ? [{ set, name: `${withoutSides(run.path)}.motor`, what: "motor", dimension: "power", actual: run.motorVolts * run.motorCurrent, lasting, place }] : [];
+    const name = subject.places.name(set, `${run.path}.motor`);
+    const actual = run.motorVolts * run.motorCurrent;
+    return lasting ? [{ set, name, place, what: "motor", plants: [run.path], dimension: "power", actual, lasting }] : [];
   });
   return [...currents, ...powers];
+}
+
+/** The same with other powerplants, worked out anew. */
+export function loadsWith(subject: Subject, set: FigureSet, powerplants: readonly Plant[]): RatedLoad[] {
+  const { sources, field } = nominal(set);
+  const air = atmosphere(field);
+  return air ? ratedLoads(subject, set, solveStatic({ powerplants, sources, air, state: "full" })) : [];
 }

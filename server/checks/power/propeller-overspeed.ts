@@ -6,7 +6,6 @@ import type { FigureSet } from "../../figures/figure-set";
 import type { PlantRun } from "../../compute/powertrain/plant-run";
 import type { Check, Subject, Verdict } from "../check";
 import { always, practice } from "../class-words";
-import { withoutSides } from "../names";
 import { nominal } from "../readiness";
 import { placeIn, type Plant } from "./parts";
 
@@ -27,7 +26,8 @@ export const propellerOverspeed: Check = {
     for (const set of subject.sets) for (const run of set.facts.power ? runsOf(set.facts.power.full) : []) {
       const plant = nominal(set).powerplants.find((one) => one.path === run.path);
       const verdict = plant && judgeOne(subject, set, plant, run);
-      if (verdict && !found.has(withoutSides(run.path))) found.set(withoutSides(run.path), verdict);
+      const name = subject.places.name(set, run.path);
+      if (verdict && !found.has(name)) found.set(name, verdict);
     }
     return [...found.values()];
   },
@@ -36,13 +36,13 @@ export const propellerOverspeed: Check = {
 function judgeOne(subject: Subject, set: FigureSet, plant: Plant, run: PlantRun): Verdict | undefined {
   const { say } = subject;
   const [share, mach] = [subject.limit(propellerOverspeed, "rotation"), subject.limit(propellerOverspeed, "mach")];
-  const name = withoutSides(plant.path);
+  const name = subject.places.name(set, plant.path);
   const speed = (rotation: number) => say(quantity(rotation, dimensions.rotation));
   const about = { figure: `power.${plant.path}.static_rpm`, loading: set.loading.name };
   const limit = plant.propeller && rotationLimit(plant.propeller);
   if (limit && share && run.rotation > limit.rotation * share.value) {
     const maker = limit.from === "maker";
-    const part = share.value === 1 ? "" : ` (limits here asks for ${say(share, "share")} of that)`;
+    const part = share.value === 1 ? "" : ` (limits asks for ${say(share, "share")} of that)`;
     const allowed = maker ? `its maker allows ${speed(limit.rotation)}` : `blades of this type stand ${speed(limit.rotation)} at this diameter`;
     return {
       ...about, severity: maker ? "error" : "warning", place: placeIn(subject, set, plant.path, "propeller", maker ? "max_rpm" : "diameter"),

@@ -3,7 +3,8 @@ import { quantity } from "../../../grammar/units/quantity";
 import type { FigureSet } from "../../figures/figure-set";
 import type { Check, Subject, Threshold, Verdict } from "../check";
 import { always, byClass, practice } from "../class-words";
-import { withoutSides } from "../names";
+import { moveHub, smallerPropeller } from "../solve/propeller";
+import type { Plant } from "./parts";
 import { clearances, type Clearance } from "./clearances";
 
 const clearOf = (name: Clearance["what"], text: string, usual: Threshold["usual"] = always(0.01)): Threshold =>
@@ -22,10 +23,9 @@ export const propellerStrikes: Check = {
   ],
   run(subject) {
     const found = new Map<string, { set: FigureSet; near: Clearance }>();
-    for (const set of subject.sets) for (const near of clearances(set)) {
-      const least = subject.limit(propellerStrikes, near.what);
-      if (!least || near.distance >= least.value) continue;
-      const key = [near.what, withoutSides(near.plant), near.what === "ground" ? "" : withoutSides(near.other)].join(" ");
+    for (const set of subject.sets) for (const near of tooNear(subject, set)) {
+      const name = (path: string) => subject.places.name(set, path);
+      const key = [near.what, name(near.plant), near.what === "ground" ? "" : name(near.other)].join(" ");
       const known = found.get(key);
       if (!known || near.distance < known.near.distance - 1e-6) found.set(key, { set, near });
     }
@@ -33,25 +33,32 @@ export const propellerStrikes: Check = {
   },
 };
 
+/** What is nearer than its threshold, with the design's powerplants or others. */
+function tooNear(subject: Subject, set: FigureSet, plants?: readonly Plant[]): Clearance[] {
+  const least = new Map(propellerStrikes.thresholds.map(({ name }) => [name, subject.limit(propellerStrikes, name)?.value ?? 0]));
+  return clearances(set, Math.max(...least.values()), plants).filter(({ what, distance }) => distance < least.get(what)!);
+}
+
 function verdict(subject: Subject, set: FigureSet, { plant, what, other, distance }: Clearance): Verdict {
   const { places } = subject;
   const length = (metres: number) => subject.say(quantity(metres, dimensions.length));
   const least = subject.limit(propellerStrikes, what)!;
-  const thing = what === "ground" ? `the ground ${other}` : what === "disc" ? `the propeller of ${otherName(plant, other)}` : withoutSides(other);
+  const [own, others] = what === "ground" ? [places.name(set, plant), ""] : [plant, other].map((path) => places.name(set, path));
+  const thing = what === "ground" ? `the ground ${other}` : what === "disc" ? `the propeller of ${others === own ? "its image" : others}` : others;
   const strikes = distance <= 0;
+  const clear = (one: FigureSet, plants: readonly Plant[]) => tooNear(subject, one, plants).every((near) => places.name(one, near.plant) !== own);
+  const fixes = [what === "surface" || what === "body" ? moveHub(subject, set, plant, clear) : undefined, smallerPropeller(subject, set, plant, clear)];
   const depth = strikes && distance < 0 ? ` by ${length(-distance)}` : "";
   return {
     severity: strikes ? "error" : "warning",
     place: places.part(set, plant, "at"), loading: set.loading.name,
     message: strikes
-      ? `the propeller of ${withoutSides(plant)} strikes ${thing}${depth}; ${cures[what]}`
-      : `the propeller of ${withoutSides(plant)} passes ${thing} at ${length(distance)}, and ${length(least.value)} is the least for bending mounts and blades; ${cures[what]}`,
-    related: what === "ground" ? undefined : [{ message: `${withoutSides(other)} stands here`, place: places.part(set, other) }],
+      ? `the propeller of ${own} strikes ${thing}${depth}; ${cures[what]}`
+      : `the propeller of ${own} passes ${thing} at ${length(distance)}, and ${length(least.value)} is the least for bending mounts and blades; ${cures[what]}`,
+    fixes: fixes.filter((fix) => fix !== undefined),
+    related: what === "ground" ? undefined : [{ message: `${others} stands here`, place: places.part(set, other) }],
   };
 }
-
-/** The two of a mirrored pair bear the same name in the text. */
-const otherName = (plant: string, other: string): string => (withoutSides(other) === withoutSides(plant) ? "its image" : withoutSides(other));
 
 const cures = {
   ground: "take a smaller propeller, or longer legs",

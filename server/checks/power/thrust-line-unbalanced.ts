@@ -4,7 +4,6 @@ import type { Fix } from "../../../shared/finding";
 import type { FigureSet } from "../../figures/figure-set";
 import type { Check, Subject, Verdict } from "../check";
 import { byClass, practice } from "../class-words";
-import { withoutSides } from "../names";
 import { nominal } from "../readiness";
 import { setProperty } from "../solve/edit";
 import { literalOf, literalText } from "../solve/literal";
@@ -69,7 +68,7 @@ function judgeSingle(subject: Subject, set: FigureSet, plants: readonly Plant[])
   const wanted = plant.propeller.clockwise ? 1 : -1;
   const angle = sideAngle(plant) * wanted;
   if (thrust.value < strong.value || angle > slack) return [];
-  const name = withoutSides(plant.path);
+  const name = subject.places.name(set, plant.path);
   const [turns, pulls, points] = wanted > 0 ? ["clockwise", "left", "right"] : ["anticlockwise", "right", "left"];
   const fix = angleFix(subject, set, plant, { right_thrust: wanted * usualSide });
   return [{

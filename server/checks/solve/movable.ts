@@ -2,7 +2,6 @@ import type { EntryNode } from "../../../grammar/tree";
 import type { Fix, Place } from "../../../shared/finding";
 import type { FigureSet } from "../../figures/figure-set";
 import type { Subject } from "../check";
-import { withoutSides } from "../names";
 import { nominal } from "../readiness";
 import { axisOf, literalText, type Literal } from "./literal";
 
@@ -37,7 +36,7 @@ export function movables(subject: Subject, axis: 0 | 1, fits: (kind: string, pat
       if (!place || !literal) continue;
       let one = found.get(slot.entry);
       if (!one) {
-        one = { name: withoutSides(path), entry: slot.entry, literal, place, at: at[axis], half: size ? size[axis] / 2 : usualHalf, weights: new Map() };
+        one = { name: subject.places.name(set, path), entry: slot.entry, literal, place, at: at[axis], half: size ? size[axis] / 2 : usualHalf, weights: new Map() };
         found.set(slot.entry, one);
       }
       one.weights.set(set, (one.weights.get(set) ?? 0) + weight);

@@ -1,5 +1,6 @@
+import type { Instance } from "../../model/resolve/instance";
 import type { Check, Subject, Verdict } from "../check";
-import { andList, withoutSides } from "../names";
+import { andList } from "../names";
 import { unweighed } from "../readiness";
 
 /** Parts that must weigh something and don't. */
@@ -11,9 +12,10 @@ export const weightMissing: Check = {
   run(subject) {
     const missing = new Map<string, Verdict>();
     for (const set of subject.sets) for (const path of unweighed(set)) {
-      const name = withoutSides(path);
-      if (missing.has(name)) continue;
-      missing.set(name, { severity: "warning", message: messageFor(name, subject.places.blockOf(set, path)?.kind), place: placeOf(subject, set, path) });
+      const name = subject.places.name(set, path);
+      const block = subject.places.blockOf(set, path);
+      if (missing.has(name) || (block && isBroken(block))) continue;
+      missing.set(name, { severity: "warning", message: messageFor(name, block?.kind), place: placeOf(subject, set, path) });
     }
     const names = [...missing.keys()];
     if (names.length === 0 || subject.sets.some((set) => set.facts.mass)) return [...missing.values()];
@@ -23,6 +25,12 @@ export const weightMissing: Check = {
     }];
   },
 };
+
+/** A weight, or a skin that should give it, is written and can't be read: that has had its message. */
+function isBroken({ slots, children }: Instance): boolean {
+  const skin = [...children.values()].find(({ kind }) => kind === "skin")?.slots;
+  return slots.has("weight") || (skin !== undefined && skin.has("material") && (skin.has("wall") || skin.has("infill")));
+}
 
 const shells = new Set(["wing", "tailplane", "canard", "fin", "fuselage", "body", "boom"]);
 

@@ -1,0 +1,9 @@
+import type { Finding, Fix } from "../../../shared/finding";
+
+/** The text after a fix; its edits may stand in any order. */
+export function applied(text: string, { edits }: Fix): string {
+  return [...edits].sort((a, b) => b.start - a.start || b.end - a.end)
+    .reduce((out, { start, end, text: put }) => out.slice(0, start) + put + out.slice(end), text);
+}
+
+export const codesOf = (findings: readonly Finding[]): string[] => findings.map(({ code }) => code);
