@@ -1,7 +1,7 @@
 import type { Controller, Powerplant, Propeller } from "../../model/design/power";
 import type { Air } from "../atmosphere/atmosphere";
 import type { Missing } from "../battery/source";
-import type { StaticCurve } from "../propeller/static-curve";
+import type { LoadCurve } from "../propeller/load-curve";
 import type { Drive } from "./drive";
 
 export type DriveMissing = Missing<
@@ -11,7 +11,8 @@ export type DriveMissing = Missing<
 /** What was taken for granted, by the property that would say it. */
 export type Assumption = "esc.resistance" | "motor.no_load_current" | "battery.resistance";
 
-export type CurveOf = (propeller: Propeller, air: Air) => StaticCurve;
+/** `speed`: along the shaft, m/s; 0 standing still. */
+export type CurveOf = (propeller: Propeller, air: Air, speed: number) => LoadCurve;
 
 /** From pack to controller: common practice, no source (0.3 m there and back of 3 mm² copper, and two plugs). ohm */
 const leads = 0.004;
@@ -22,8 +23,13 @@ const unratedController = 0.006;
 /** Volts that controllers are built to lose at their rated current: common practice, no source. */
 const ratedDrop = 0.4;
 
-/** The drive of a powerplant, or the first thing it lacks. A controller's own `resistance` counts its leads in. */
-export function driveOf(plant: Powerplant, air: Air, curveOf: CurveOf): { drive: Drive; assumed: Assumption[] } | DriveMissing {
+/**
+ * The drive of a powerplant at an airspeed along its shaft (m/s), or the first thing it lacks. A controller's own
+ * `resistance` counts its leads in.
+ */
+export function driveOf(
+  plant: Powerplant, air: Air, curveOf: CurveOf, speed = 0,
+): { drive: Drive; assumed: Assumption[] } | DriveMissing {
   const { motor, propeller, controller } = plant;
   if (!propeller) return { missing: plant.fan ? "fan.measured" : "propeller" };
   if (!motor) return { missing: "motor" };
@@ -40,7 +46,7 @@ export function driveOf(plant: Powerplant, air: Air, curveOf: CurveOf): { drive:
     drive: {
       motor: { kv: motor.kv, resistance: motor.resistance, noLoadCurrent },
       gearRatio: motor.gearRatio,
-      curve: curveOf(propeller, air),
+      curve: curveOf(propeller, air, speed),
       controllerResistance: controllerResistance(controller),
       leadResistance: controller?.resistance === undefined ? leads : 0,
     },

@@ -1,12 +1,8 @@
 import type { Propeller } from "../../model/design/power";
 import type { Air } from "../atmosphere/atmosphere";
 import { bladeOf } from "./blade";
-import { bladeLoad, propellerLoad, type PropellerLoad } from "./propeller-at";
-
-/** What a propeller does standing still, at any rotation (rad/s, above 0). */
-export interface StaticCurve {
-  readonly at: (rotation: number) => PropellerLoad;
-}
+import type { LoadCurve } from "./load-curve";
+import { bladeLoad, propellerLoad } from "./propeller-at";
 
 /** Six points are within 0.3 % of a solution for each rotation: the coefficients change only with Reynolds number. */
 const pointCount = 6;
@@ -18,7 +14,7 @@ const fastest = 330;
  * Thrust and power coefficients standing still as a smooth curve over ln rotation: blade elements are solved at Chebyshev
  * points once, then all else is interpolation (J.-P. Berrut and L. N. Trefethen, SIAM Review 46(3), 2004).
  */
-export function staticCoefficients(propeller: Propeller, air: Air): StaticCurve {
+export function staticCoefficients(propeller: Propeller, air: Air): LoadCurve {
   const blade = bladeOf(propeller);
   const diameter = propeller.diameter;
   const [low, high] = [slowest, fastest].map((speed) => Math.log((2 * speed) / diameter));

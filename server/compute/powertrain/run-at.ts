@@ -1,0 +1,125 @@
+import type { Powerplant, Propeller, Source } from "../../model/design/power";
+import type { Air } from "../atmosphere/atmosphere";
+import type { ChargeState } from "../battery/cell";
+import { emfOf, equivalentSource, packCurrents, type EquivalentSource, type Missing, type SourceMissing } from "../battery/source";
+import { loadCurve, type LoadCurve } from "../propeller/load-curve";
+import { bracketedRoot } from "../root";
+import { driveAt, type Drive } from "./drive";
+import { driveOf, type Assumption, type CurveOf, type DriveMissing } from "./drive-of";
+import { plantRun, type PlantRun } from "./plant-run";
+
+export interface RunCase {
+  readonly powerplants: readonly Powerplant[];
+  readonly sources: readonly Source[];
+  readonly air: Air;
+  /** `full` for limits, `nominal` for thrust. */
+  readonly state: ChargeState;
+  /** 0 to 1; 1 when absent. */
+  readonly throttle?: number;
+  /** Airspeed straight ahead, m/s; 0 when absent. */
+  readonly speed?: number;
+  /** Where propeller curves come from: a caller that remembers them hands them in. */
+  readonly curveOf?: CurveOf;
+}
+
+export interface SourceRun {
+  readonly path: string;
+  /** At the terminals: A, V, W. */
+  readonly current: number;
+  readonly volts: number;
+  readonly power: number;
+  /** Lost inside the packs as one, W. */
+  readonly heat: number;
+  readonly source: EquivalentSource;
+  readonly packs: readonly { readonly path: string; readonly current: number; readonly maxCurrent?: number }[];
+  /** Powerplants fed from it that lack something: what they would draw is not in the sag. */
+  readonly leftOut: readonly string[];
+}
+
+export type PlantResult = ({ readonly path: string } & (DriveMissing | Missing<"battery">)) | PlantRun;
+export type SourceResult = ({ readonly path: string } & SourceMissing) | SourceRun;
+
+export interface RunResult {
+  /** In the order of the powerplants and sources given. */
+  readonly powerplants: readonly PlantResult[];
+  readonly sources: readonly SourceResult[];
+}
+
+interface Fed {
+  readonly plant: Powerplant;
+  readonly drive: Drive;
+  readonly assumed: readonly Assumption[];
+}
+
+/**
+ * All powerplants at one airspeed. Those on one source share its sag: its terminal voltage is the one at which what it
+ * gives is what they draw, found by bracketing, since each draws more at more volts. A powerplant or source that lacks an
+ * input says which, and the rest is computed without it. Each propeller meets the airspeed's part along its shaft, and one
+ * that blows forward still air. Not modelled: the part across the shaft, the drag of a propeller that stands still, blades
+ * that fold.
+ */
+export function runAt({ powerplants, sources, air, state, throttle = 1, speed = 0, curveOf }: RunCase): RunResult {
+  const duty = Math.min(1, Math.max(0, throttle));
+  const curves = curveOf ?? oneCurvePerShape();
+  const plants = new Map<Powerplant, PlantResult>();
+  const results = sources.map((source): SourceResult => {
+    const own = powerplants.filter((plant) => plant.source === source.path);
+    const equivalent = equivalentSource(source);
+    if ("missing" in equivalent) {
+      for (const plant of own) plants.set(plant, { path: plant.path, missing: "battery" });
+      return { path: source.path, ...equivalent };
+    }
+    const fed: Fed[] = [];
+    for (const plant of own) {
+      const drive = driveOf(plant, air, curves, speedAlong(plant, speed));
+      if ("missing" in drive) plants.set(plant, { path: plant.path, ...drive });
+      else fed.push({ plant, ...drive });
+    }
+    const emf = emfOf(source.wired, equivalent.packs, state);
+    const volts = terminalVolts(emf, equivalent.resistance, fed, duty);
+    const points = fed.map(({ drive }) => driveAt(drive, volts, duty));
+    const current = points.reduce((sum, point) => sum + point.current, 0);
+    fed.forEach(({ plant, assumed }, i) => {
+      const all: readonly Assumption[] = equivalent.assumedResistance ? [...assumed, "battery.resistance"] : assumed;
+      plants.set(plant, plantRun(plant, source.path, points[i], volts, all));
+    });
+    const shares = packCurrents(source.wired, equivalent.packs, state, current);
+    return {
+      path: source.path, current, volts, power: volts * current, heat: current ** 2 * equivalent.resistance, source: equivalent,
+      packs: equivalent.packs.map(({ path, maxCurrent }, i) => ({ path, current: shares[i], maxCurrent })),
+      leftOut: own.filter((plant) => !fed.some((one) => one.plant === plant)).map((plant) => plant.path),
+    };
+  });
+  return { powerplants: powerplants.map((plant) => plants.get(plant) ?? unfed(plant, air, curves, speed)), sources: results };
+}
+
+/** Without a battery; says what else it lacks first, as all others do. */
+function unfed(plant: Powerplant, air: Air, curves: CurveOf, speed: number): PlantResult {
+  const drive = driveOf(plant, air, curves, speedAlong(plant, speed));
+  return { path: plant.path, ...("missing" in drive ? drive : ({ missing: "battery" } as const)) };
+}
+
+/** A drive alone on its source has the source's resistance in its leads, as good as: no search. */
+function terminalVolts(emf: number, resistance: number, fed: readonly Fed[], duty: number): number {
+  if (fed.length === 1) {
+    const [{ drive }] = fed;
+    return emf - resistance * driveAt({ ...drive, leadResistance: drive.leadResistance + resistance }, emf, duty).current;
+  }
+  const over = (volts: number) =>
+    emf - volts - resistance * fed.reduce((sum, { drive }) => sum + driveAt(drive, volts, duty).current, 0);
+  return bracketedRoot(over, 0, emf, emf * 1e-11) ?? emf;
+}
+
+/** x runs aft. */
+const speedAlong = ({ thrustAxis }: Powerplant, speed: number): number => Math.max(0, -thrustAxis[0] * speed);
+
+/** Propellers that differ only in sense of rotation share a curve. */
+function oneCurvePerShape(): CurveOf {
+  const known = new Map<string, LoadCurve>();
+  return (propeller: Propeller, air: Air, speed: number) => {
+    const key = JSON.stringify({ ...propeller, clockwise: true, maxRotation: undefined, speed });
+    const curve = known.get(key) ?? loadCurve(propeller, air, speed);
+    known.set(key, curve);
+    return curve;
+  };
+}
