@@ -66,7 +66,7 @@ function unplugged(subject: Subject, set: FigureSet, { plugs, driven, lists }: W
     return {
       severity: "warning", place: subject.places.part(set, paths[0]), loading: set.loading.name,
       message: `${andList(paths)} ${paths.length === 1 ? "is" : "are"} on no output of ${andList(receivers)}, so nothing drives ${paths.length === 1 ? "it" : "them"}; ` +
-        "name it among the outputs",
+        `name ${paths.length === 1 ? "it" : "them"} among the outputs`,
       fixes: fix && [fix],
     };
   });
