@@ -1,9 +1,8 @@
 import { writeFileSync } from "node:fs";
 import { resolve } from "node:path";
+import { format } from "../../grammar/printer/format";
 import { Failure, type Io } from "./io";
 import { readText } from "./open";
-
-const format = (text: string): string => text; // STUB
 
 /**
  * Writes designs in the usual layout, in place; `-` from standard input to standard output. With `check` nothing is

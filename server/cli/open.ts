@@ -28,7 +28,7 @@ export async function openDesigns(names: readonly string[], { units, loading }: 
   const service = new AirframeService({ text: nodeFiles.read });
   service.units = units;
   const texts: [name: string, text: string][] = [];
-  for (const name of names) texts.push([name, await readText(name, io)]);
+  for (const name of names) texts.push([name, (await readText(name, io)).replace(/^\uFEFF/, "")]);
   return texts.map(([name, text]): Design => {
     const uri = pathToFileURL(resolve(io.folder, name === "-" ? "stdin.airframe" : name)).href;
     service.update({ uri, version: 0, text });
@@ -53,7 +53,7 @@ export async function readText(name: string, io: Io): Promise<string> {
   if (!stat) throw new Failure(missing(name, path, io));
   if (stat.isDirectory()) throw new Failure(`${name} is a folder; name the .airframe file in it`);
   try {
-    return readFileSync(path, "utf8").replace(/^\uFEFF/, "");
+    return readFileSync(path, "utf8");
   } catch (error) {
     throw new Failure(`${name} can't be read: ${error instanceof Error ? error.message : String(error)}`);
   }

@@ -7,6 +7,7 @@ import { formatFiles } from "./format";
 import { Failure, type Io } from "./io";
 import { newDesign } from "./new";
 import type { OpenOptions } from "./open";
+import { propeller, type PropellerOptions } from "./propeller";
 
 /** Runs the command line; `argv` without node and script. Gives the exit code. */
 export async function run(argv: readonly string[], io: Io): Promise<number> {
@@ -54,6 +55,15 @@ function program(io: Io, then: Then): Command {
   root.command("new").description("writes a small sound design to begin from")
     .argument("<file>", "a name that isn't taken")
     .action((file: string) => then(newDesign(file, io)));
+  root.command("propeller").description("thrust, power and efficiency of a propeller over airspeed")
+    .requiredOption("--diameter <length>", 'of its disc: "10 in"').requiredOption("--rpm <number>", "how fast it turns")
+    .option("--pitch <length>", 'as stamped on the blade: "7 in"; not needed with stations')
+    .option("--blades <number>", "how many blades", "2").option("--blade <type>", "thin, wide, thick or folding", "thin")
+    .option("--stations <file>", "its own blade: lines of r/R, c/R and angle in degrees; - for the standard input")
+    .option("--speed <speeds>", 'one airspeed, or a range: "0..25 m/s"; from standing still to where it pulls no more if absent')
+    .option("--altitude <length>", 'of the field: "450 m"').option("--temperature <temperature>", 'at the field: "25 degC"')
+    .addOption(shape().choices(["text", "json", "csv"]))
+    .action((options: PropellerOptions) => then(propeller(options, io)));
   root.command("serve").description("the language server, for editors")
     .option("--stdio", "over the standard streams, the only way there is")
     .action(() => then(serve()));

@@ -165,6 +165,33 @@ test("used files are sought beside the design", async () => {
   expect(missing.out).toContain("file_not_found");
 });
 
+const untidy = "let  arm=1m\nitem a{weight=9 g;at=(arm,0 mm,0 mm)} # beside\n";
+
+test("format writes in place, says what it wrote, and has nothing left to do", async () => {
+  const made = folder({ "a.airframe": untidy, "b.airframe": "let arm = 1 m\n" });
+  const text = (): string => readFileSync(join(made.path, "a.airframe"), "utf8");
+  expect(await made.run(["format", "--check", "a.airframe", "b.airframe"])).toEqual({ code: 1, out: "a.airframe would change\n", err: "" });
+  expect(text()).toBe(untidy);
+  expect(await made.run(["format", "a.airframe", "b.airframe"])).toEqual({ code: 0, out: "a.airframe formatted\n", err: "" });
+  expect(text()).toContain("let arm = 1 m\n");
+  expect(text()).toContain("# beside");
+  expect(await made.run(["format", "--check", "a.airframe", "b.airframe"])).toEqual({ code: 0, out: "", err: "" });
+});
+
+test("format from standard input to standard output", async () => {
+  const made = folder({});
+  const { code, out } = await made.run(["format", "-"], { stdin: untidy });
+  expect([code, out.split("\n")[0]]).toEqual([0, "let arm = 1 m"]);
+  expect(await made.run(["format", "-"], { stdin: out })).toEqual({ code: 0, out, err: "" });
+  expect((await made.run(["format", "--check", "-"], { stdin: untidy })).code).toBe(1);
+});
+
+test("a new design is in the usual layout", async () => {
+  const made = folder({});
+  await made.run(["new", "a.airframe"]);
+  expect((await made.run(["format", "--check", "a.airframe"])).code).toBe(0);
+});
+
 test("new writes a sound design, once", async () => {
   const made = folder({});
   expect(await made.run(["new", "old-goose"])).toEqual({ code: 0, out: "Wrote old-goose.airframe.\n", err: "" });
