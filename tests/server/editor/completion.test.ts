@@ -189,6 +189,14 @@ suite("figures", () => {
   });
 });
 
+test("checks by their codes, in waive and in limits, and what a threshold is written in", () => {
+  expect(labels(`${glider}waive |`)).toContain("cg_aft_of_limit");
+  expect(labels(`${glider}waive cg_aft_of_limit |`)).toEqual(["because"]);
+  expect(taken(`${glider}limits { cg_a| }`, "cg_aft_of_limit")).toBe(`${glider}limits { cg_aft_of_limit =  }`);
+  expect(labels(`${glider}limits { cg_aft_of_limit = 8 % ; | }`)).not.toContain("cg_aft_of_limit");
+  expect(labels(`${glider}limits { cg_aft_of_limit = 8 | }`)[0]).toBe("%");
+});
+
 test("a list nobody asked for opens only where something is missing that people look for in a list", () => {
   const opens = (marked: string, trigger = " "): boolean => items(marked, true, {}, trigger).list.length > 0;
   expect(opens(glider.replace("class = glider", "class = |"))).toBe(true);

@@ -102,6 +102,13 @@ test("functions and keywords", () => {
   expect(told(`${glider}req|uire cg.x > 0 mm`)).toContain("States what must hold");
 });
 
+test("a check: when it fires, and what its threshold is by", () => {
+  const text = told(`${glider}waive cg_aft|_of_limit because "it is ballasted"`);
+  expect(text).toContain("check `cg_aft_of_limit`");
+  expect(text).toContain("threshold");
+  expect(told(`${glider}limits { cg_aft|_of_limit = 8 % }`)).toContain("check `cg_aft_of_limit`");
+});
+
 test("a used file, by its name and by the name it is given", () => {
   const files = { "other.airframe": glider };
   expect(told('use "other.airframe" as sin|gle', "", files)).toContain("Wheatear");
