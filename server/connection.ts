@@ -1,10 +1,11 @@
 import { type Connection, DidChangeWatchedFilesNotification, type InitializeResult } from "vscode-languageserver";
+import { version } from "../package.json";
 import { capabilities } from "./session/capabilities";
 import { answerFeatures } from "./session/features";
 import type { SessionHost } from "./session/host";
 import { Session } from "./session/session";
 
-export const serverInfo = { name: "sparwright" };
+const serverInfo = { name: "sparwright", version };
 
 /** Serves one client over a connection of any kind. Ends with the connection. */
 export function serve(connection: Connection, host: SessionHost): void {
