@@ -29,6 +29,13 @@ const most = 40;
 /** Stations by the nose whose layers are laid anew when the stagnation point has moved past one. */
 const renewed = 6;
 
+/**
+ * Share of the chord from which a layer is turbulent in any case. A laminar layer that separates just before the trailing
+ * edge lets the equations have several solutions; in wind tunnels the unsteady wake breaks it (judgement; it brings
+ * lift-curve slope and moment nearer to measurement).
+ */
+const latest = 0.95;
+
 /** By how much waves at a station's end must fall short before its transition is moved on, lest it go to and fro. */
 const reluctance = 0.05;
 
@@ -76,7 +83,7 @@ export function solveAt(flow: PotentialFlow, angle: number, stream: Stream, star
       layers.theta[i] = Math.sqrt((stagnationThickness * line.place[i]) / (stream.reynolds * layers.speed[i]));
       layers.mass[i] = stagnationShape * layers.theta[i] * layers.speed[i];
     }
-    setTransition(layers, line, stream);
+    setTransition(layers, flow.panels.x, line, stream);
     log?.(`${k} err ${error.toExponential(2)} rate ${moved.rate.toFixed(3)} at ${moved.at} below ${below} tr ${[line.upper, line.lower].map((s) => { const i = [...s].find((j) => layers.turbulent[j]); return i === undefined ? "-" : flow.panels.x[i].toFixed(3); })}`);
   }
   const speed = layers.speed.slice(0, n).map((value, i) => (i < below ? value : -value));
@@ -172,7 +179,7 @@ function reseat(layers: Layers, line: Course, from: number, to: number, { reynol
 const [p, q] = [station(), station()];
 
 /** Follows the waves along each side as the layers now stand, and sets which stations are turbulent. */
-function setTransition(layers: Layers, line: Course, stream: Stream): void {
+function setTransition(layers: Layers, x: Float64Array, line: Course, stream: Stream): void {
   const { reynolds, critical } = stream;
   for (const side of [line.upper, line.lower]) {
     let waves = 0;
@@ -185,7 +192,7 @@ function setTransition(layers: Layers, line: Course, stream: Stream): void {
       if (!turbulent) {
         fillAt(q, layers, i, line, 0, reynolds);
         p.state = waves;
-        if (transitionShare(p, q, critical, reynolds) < (layers.turbulent[i] && !layers.turbulent[side[k - 1]] ? 1 + reluctance : 1)) turbulent = true;
+        if (transitionShare(p, q, critical, reynolds) < (layers.turbulent[i] && !layers.turbulent[side[k - 1]] ? 1 + reluctance : 1) || x[i] > latest) turbulent = true;
         else waves += 0.5 * (q.place - p.place) * (p.growth + q.growth);
       }
       if (!turbulent) {
