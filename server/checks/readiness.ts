@@ -3,7 +3,7 @@ import type { FigureSet } from "../figures/figure-set";
 import type { Design, Settled } from "../model/design/design";
 import type { Quantity } from "../../grammar/units/quantity";
 import type { Waiver } from "../model/resolve/instance";
-import { settle } from "../model/settle";
+import { settle } from "../model/design/settle";
 import type { Subject } from "./check";
 
 const settled = new WeakMap<FigureSet, Settled<Design<Quantity>>>();

@@ -3,7 +3,7 @@ import type { MassFigures } from "../compute/mass/figures";
 import type { ReferenceGeometry } from "../compute/planform/reference-geometry";
 import type { StaticResult } from "../compute/powertrain/solve-static";
 import type { PitchStability } from "../compute/stability/neutral-point";
-import type { Settler } from "../model/settle";
+import type { Settler } from "../model/design/settle";
 import type { Shape } from "./shape";
 
 /** What the figures rest on and checks look at besides. */

@@ -8,7 +8,7 @@ import { staticCoefficients } from "../compute/propeller/static-curve";
 import { propagateSettled } from "../compute/tolerance/propagate";
 import type { Design, Field } from "../model/design/design";
 import type { Powerplant, Source } from "../model/design/power";
-import { settler } from "../model/settle";
+import { settler } from "../model/design/settle";
 import { quantityOf } from "./banded";
 import { currentMargin } from "./current-margin";
 import type { Account, Input } from "./figure";

@@ -3,7 +3,7 @@ import { chain, divide, type Quantity } from "../../grammar/units/quantity";
 import { referenceGeometry } from "../compute/planform/reference-geometry";
 import { canardVolume, finVolume, tailVolume } from "../compute/planform/volumes";
 import { propagateSettled } from "../compute/tolerance/propagate";
-import { settler } from "../model/settle";
+import { settler } from "../model/design/settle";
 import { quantityOf } from "./banded";
 import type { Account, Input } from "./figure";
 import type { FigureSet } from "./figure-set";

@@ -1,5 +1,5 @@
 import type { Quantity } from "../../../grammar/units/quantity";
-import { settler } from "../../model/settle";
+import { settler } from "../../model/design/settle";
 import { addChange, noBanded, type BandedMoments, type BandedSum } from "./banded";
 import { massElements } from "./elements";
 import type { MassElement, MassParts } from "./element";

@@ -1,6 +1,6 @@
 import type { VariableId } from "../../../grammar/units/quantity";
 import type { Settled } from "../../model/design/design";
-import { settler, type Settler } from "../../model/settle";
+import { settler, type Settler } from "../../model/design/settle";
 
 /** A computed number, and how it changes when each variable moves by its half-width (signed). */
 export interface Banded {

@@ -2,7 +2,7 @@ import { halfWidth, type Quantity } from "../../../grammar/units/quantity";
 import type { Analysis } from "../../../server/analysis";
 import type { Design, Settled } from "../../../server/model/design/design";
 import { isTextCode } from "../../../server/model/problems";
-import { settle } from "../../../server/model/settle";
+import { settle } from "../../../server/model/design/settle";
 import { createAirframeService } from "../../../server/service";
 
 /** A text worked out as far as is quick, with what tests ask of it. `files` are texts beside it, by name. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { settle, settler, variablesOf } from "../../../server/model/settle";
+import { settle, settler, variablesOf } from "../../../server/model/design/settle";
 import { q } from "../compute/mass/quantities";
 
 const points = [[1, 0], [0, 0]] as const;

@@ -1,5 +1,5 @@
-import { isQuantity, type VariableId } from "../../grammar/units/quantity";
-import type { Settled } from "./design/design";
+import { isQuantity, type VariableId } from "../../../grammar/units/quantity";
+import type { Settled } from "./design";
 
 /** A model ready to be settled for one variable after another. */
 export interface Settler<T> {
