@@ -156,7 +156,7 @@ describe("parts not weighed", () => {
       members: [strut, { ...strut, path: "weighed_brace", weight: 0.01 }],
       loads: [bare, load("weighed_item", 0.1, [0, 0, 0])],
     }));
-    expect(missing).toEqual(["bare", "part.outer", "hollow", "hull", "brace", "item"]);
+    expect(missing).toEqual(["bare", "part.outer", "hollow", "sparred", "hull", "brace", "item"]);
   });
   it("add nothing", () => {
     expect(massElements(parts({ surfaces: [wing([inner])], loads: [{ path: "item", kind: "item", at: [0, 0, 0] }] }))).toEqual([]);
