@@ -4,7 +4,7 @@ import { rewrite } from "../../model/problems";
 import type { Check, Subject, Verdict } from "../check";
 import { always, practice } from "../class-words";
 import { plain } from "../../../grammar/units/quantity";
-import { andList } from "../names";
+import { andList, orList } from "../names";
 import { wiringOf, type Plug, type Wiring } from "./wiring";
 
 /** Receiver outputs that can't work. */
@@ -65,7 +65,7 @@ function unplugged(subject: Subject, set: FigureSet, { plugs, driven, lists }: W
     const fix = plugIn(subject, lists, paths);
     return {
       severity: "warning", place: subject.places.part(set, paths[0]), loading: set.loading.name,
-      message: `${andList(paths)} ${paths.length === 1 ? "is" : "are"} on no output of ${andList(receivers)}, so nothing drives ${paths.length === 1 ? "it" : "them"}; ` +
+      message: `${andList(paths)} ${paths.length === 1 ? "is" : "are"} on no output of ${orList(receivers)}, so nothing drives ${paths.length === 1 ? "it" : "them"}; ` +
         `name ${paths.length === 1 ? "it" : "them"} among the outputs`,
       fixes: fix && [fix],
     };

@@ -5,7 +5,7 @@ import type { FigureSet } from "../../figures/figure-set";
 import type { Check, Subject, Verdict } from "../check";
 import { always, practice } from "../class-words";
 import { nominal } from "../readiness";
-import { smallerPropeller } from "../solve/propeller";
+import { otherPropeller } from "../solve/propeller";
 import { loadsWith, ratedLoads, type RatedLoad } from "./loads";
 import type { Plant } from "./parts";
 
@@ -61,7 +61,7 @@ function smaller(subject: Subject, { set, plants }: RatedLoad, lasting: Quantity
     const changed = new Set(tried.filter((plant, i) => plant !== before[i]).map(({ path }) => path));
     return loadsWith(subject, one, tried).every((load) => load.actual <= load.lasting * lasting.value || !load.plants.some((path) => changed.has(path)));
   };
-  return plants.length > 0 ? smallerPropeller(subject, set, plants[0], within) : undefined;
+  return plants.length > 0 ? otherPropeller(subject, set, plants[0], "smaller", within) : undefined;
 }
 
 const harm = { motor: "it may burn its winding or lose its magnets", controller: "it may burn or shut down in flight", pack: "it will heat, swell and may catch fire" };

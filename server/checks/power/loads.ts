@@ -51,8 +51,12 @@ export function ratedLoads(subject: Subject, set: FigureSet, full: StaticResult 
 }
 
 /** The same with other powerplants, worked out anew. */
-export function loadsWith(subject: Subject, set: FigureSet, powerplants: readonly Plant[]): RatedLoad[] {
+export const loadsWith = (subject: Subject, set: FigureSet, powerplants: readonly Plant[]): RatedLoad[] =>
+  ratedLoads(subject, set, runWith(set, powerplants, "full"));
+
+/** A loading's run with other powerplants in place of its own. */
+export function runWith(set: FigureSet, powerplants: readonly Plant[], state: "nominal" | "full"): StaticResult | undefined {
   const { sources, field } = nominal(set);
   const air = atmosphere(field);
-  return air ? ratedLoads(subject, set, solveStatic({ powerplants, sources, air, state: "full" })) : [];
+  return air && solveStatic({ powerplants, sources, air, state });
 }

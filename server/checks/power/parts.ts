@@ -2,7 +2,7 @@ import type { Place } from "../../../shared/finding";
 import type { FigureSet } from "../../figures/figure-set";
 import type { Instance } from "../../model/resolve/instance";
 import type { Subject } from "../check";
-import { nominal } from "../readiness";
+import { type nominal } from "../readiness";
 
 export type Plant = ReturnType<typeof nominal>["powerplants"][number];
 

@@ -3,7 +3,7 @@ import { quantity } from "../../../grammar/units/quantity";
 import type { FigureSet } from "../../figures/figure-set";
 import type { Check, Subject, Threshold, Verdict } from "../check";
 import { always, byClass, practice } from "../class-words";
-import { moveHub, smallerPropeller } from "../solve/propeller";
+import { moveHub, otherPropeller } from "../solve/propeller";
 import type { Plant } from "./parts";
 import { clearances, type Clearance } from "./clearances";
 
@@ -47,7 +47,7 @@ function verdict(subject: Subject, set: FigureSet, { plant, what, other, distanc
   const thing = what === "ground" ? `the ground ${other}` : what === "disc" ? `the propeller of ${others === own ? "its image" : others}` : others;
   const strikes = distance <= 0;
   const clear = (one: FigureSet, plants: readonly Plant[]) => tooNear(subject, one, plants).every((near) => places.name(one, near.plant) !== own);
-  const fixes = [what === "surface" || what === "body" ? moveHub(subject, set, plant, clear) : undefined, smallerPropeller(subject, set, plant, clear)];
+  const fixes = [what === "surface" || what === "body" ? moveHub(subject, set, plant, clear) : undefined, otherPropeller(subject, set, plant, "smaller", clear)];
   const depth = strikes && distance < 0 ? ` by ${length(-distance)}` : "";
   return {
     severity: strikes ? "error" : "warning",

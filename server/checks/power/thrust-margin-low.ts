@@ -1,7 +1,13 @@
-import type { Check } from "../check";
+import type { Fix } from "../../../shared/finding";
+import { standardGravity } from "../../compute/constants";
+import type { FigureSet } from "../../figures/figure-set";
+import { runsOf } from "../../figures/power";
+import type { Check, Subject } from "../check";
 import { asker, byClass } from "../class-words";
 import { bandNote, past, where } from "../judge";
 import { whole } from "../readiness";
+import { otherPropeller } from "../solve/propeller";
+import { loadsWith, runWith } from "./loads";
 
 /** Too little thrust for the weight. */
 export const thrustMarginLow: Check = {
@@ -27,6 +33,18 @@ export const thrustMarginLow: Check = {
       message: worst.fails
         ? `${value}, ${needs}${bandNote(worst)}: it will leave the ground late and climb badly; give it more propeller, more cells or less weight`
         : `${value}: ${needs}; it holds, but its band reaches past the limit`,
+      fixes: worst.fails && plant ? larger(subject, worst.set, plant.path, least.value) : undefined,
     }];
   },
 };
+
+/** A propeller large enough that still leaves every part within its lasting rating. Its own greater weight is left out. */
+function larger(subject: Subject, set: FigureSet, path: string, least: number): Fix[] {
+  const weight = standardGravity * Math.max(...subject.sets.map((one) => one.value("mass.total")?.value ?? 0));
+  const fix = otherPropeller(subject, set, path, "larger", (one, plants) => {
+    const run = runWith(one, plants, "nominal");
+    const thrust = run ? runsOf(run).reduce((sum, { path: own, thrust }) => sum - thrust * (plants.find((p) => p.path === own)?.thrustAxis[0] ?? -1), 0) : 0;
+    return thrust >= least * weight && loadsWith(subject, one, plants).every(({ actual, lasting }) => actual <= lasting);
+  });
+  return fix ? [fix] : [];
+}

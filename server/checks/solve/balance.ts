@@ -35,18 +35,25 @@ export function movePack(subject: Subject, pack: Movable, balances: readonly Bal
 /** A place between bounds that are nearer to each other than this can't be set. m */
 const leastRoom = 0.005;
 
-/** Adds a weight in the nose that brings the worst loading to the margin aimed at; nothing where it would be a fifth of the aircraft. */
+/** Adds a weight in the nose that brings the worst loading to the margin aimed at; nothing where it would be too heavy a part of the aircraft. */
 export function noseWeight(subject: Subject, balances: readonly Balance[], { aim }: Wanted): Fix | undefined {
   const { bodies } = nominal(subject.sets[0]);
-  const nose = [...bodies].sort((a, b) => a.nose[0] - b.nose[0])[0]?.nose;
+  const nose = bodies.map((body) => body.nose).filter(([, y]) => Math.abs(y) < onCentre).sort((a, b) => a[0] - b[0])[0];
+  if (bodies.length > 0 && !nose) return undefined;
   const x = nose ? nose[0] + inNose : extent(balances).from;
   const needed = Math.max(...balances.map((b) => (x < placeFor(b, aim) ? ballastNeeded(b.mass, b.x, placeFor(b, aim), x) : Infinity)));
   const grams = Math.ceil(needed * 1000);
-  if (!(grams > 0 && grams < 200 * Math.min(...balances.map((b) => b.mass)))) return undefined;
-  const at = pointText([x, nose?.[1] ?? 0, nose?.[2] ?? 0]);
+  if (!(grams > 0 && grams < heaviestNose * 1000 * Math.min(...balances.map((b) => b.mass)))) return undefined;
+  const at = pointText([x, 0, nose?.[2] ?? 0]);
   const block = `item ${freeName(subject.file, "nose_weight")} { weight = ${grams} g ; at = ${at} }`;
   return { title: `Add ${grams} g at the nose`, edits: [newBlock(subject.file, block)] };
 }
+
+/** A nose this near to the plane of symmetry can hold a weight alone. m */
+const onCentre = 1e-3;
+
+/** As a share of the whole: common practice, no source. */
+const heaviestNose = 0.15;
 
 /** How far behind the tip of a nose its weight sits: common practice, no source. m */
 const inNose = 0.02;

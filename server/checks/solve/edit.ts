@@ -22,8 +22,11 @@ function insertion({ body, end }: BlockNode, entry: string): { start: number; en
 /** Puts a new block after the airframe's, or at the end of a file that has none. */
 export function newBlock(file: SourceFile, text: string): FixEdit {
   const airframe = only(file.root, "airframe")?.node;
-  const at = airframe?.end ?? file.parsed.text.length;
-  const line = file.parsed.text.includes("\r\n") ? "\r\n" : "\n";
+  const { text: all } = file.parsed;
+  const end = airframe?.end ?? all.length;
+  // A comment on the airframe's line stays with it.
+  const at = end + (/^[ \t;]*(#[^\r\n]*)?(?=\r?\n|$)/.exec(all.slice(end))?.[0].length ?? 0);
+  const line = all.includes("\r\n") ? "\r\n" : "\n";
   return { file: file.uri, start: at, end: at, text: airframe ? `${line}${line}${text}` : `${line}${text}${line}` };
 }
 

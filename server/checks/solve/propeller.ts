@@ -12,14 +12,14 @@ const stepOf = (unit: string): number => (unit === "in" || unit === "ft" ? inch 
 /** Is all well in a loading with these powerplants in place of its own? */
 type Holds = (set: FigureSet, plants: readonly Plant[]) => boolean;
 
-/** How much smaller a propeller may get before it is another design. */
-const smallest = 0.65;
+/** How much smaller or larger a propeller may get before it is another design. */
+const [smallest, largest] = [0.65, 1.35];
 
 /**
- * The greatest smaller diameter with which `holds` is true of every loading, for a propeller whose diameter is written
- * out; all that is made of the same block change with it. Pitch and all else stay.
+ * The next smaller or larger diameter with which `holds` is true of every loading, for a propeller whose diameter is
+ * written out; all that is made of the same block change with it. Pitch and all else stay.
  */
-export function smallerPropeller(subject: Subject, set: FigureSet, path: string, holds: Holds): Fix | undefined {
+export function otherPropeller(subject: Subject, set: FigureSet, path: string, size: "smaller" | "larger", holds: Holds): Fix | undefined {
   const block = partOf(subject, set, path, "propeller");
   const slot = block && subject.places.slot(set, block, "diameter");
   const literal = slot && slot.home.file === subject.file ? literalOf(slot.entry.value) : undefined;
@@ -31,7 +31,10 @@ export function smallerPropeller(subject: Subject, set: FigureSet, path: string,
     return plant.propeller && own && subject.places.slot(one, own, "diameter")?.entry === slot!.entry
       ? { ...plant, propeller: { ...plant.propeller, diameter } } : plant;
   });
-  for (let n = Math.ceil(literal.value / step - 1e-6) - 1; n * step >= smallest * literal.value; n--) {
+  const by = size === "smaller" ? -1 : 1;
+  const whole = literal.value / step;
+  const first = size === "smaller" ? Math.ceil(whole - 1e-6) - 1 : Math.floor(whole + 1e-6) + 1;
+  for (let n = first; n * step >= smallest * literal.value && n * step <= largest * literal.value; n += by) {
     if (!sets.every((one) => holds(one, resized(one, n * step)))) continue;
     const text = literalText(n * step, literal.unit, 1e-4);
     const { start, end } = literal.span;

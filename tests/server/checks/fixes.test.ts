@@ -61,6 +61,11 @@ place wings from side { at = (50 mm, 120 mm, 0 mm) ; mirror = yes }`;
     expect(codesOf(analyseText(applied(text, fix)).findings)).toEqual([]);
   });
 
+  it("puts it on a line of its own, in the line ends of the file", () => {
+    const text = `airframe { class = sport } # the whole\r\nlet strap = 5 mm\r\n${base}${pack("(strap, 0 mm, 0 mm)")}`;
+    expect(applied(text, found(text, "cg_aft_of_limit")[0].fixes![0])).toMatch(/# the whole\r\n\r\nitem nose_weight \{[^\r\n]*\}\r\nlet strap/);
+  });
+
   it("serves all loadings it is aboard in, and leaves those that carry it elsewhere", () => {
     const text = `${base}${pack("(40 mm, 0 mm, 0 mm)")}item camera { weight = 30 g ; at = (-60 mm, 0 mm, 0 mm) }
 loading survey { }
@@ -113,7 +118,7 @@ loading bare { without = [camera] }`;
         expect(after.length, `${finding.code}: ${fix.title}`).toBeLessThan(Math.max(1, same(before).length));
         tried++;
       }
-    }), { numRuns: 40, seed: 20261125 });
-    expect(tried).toBeGreaterThan(60);
+    }), { numRuns: 25, seed: 20261125 });
+    expect(tried).toBeGreaterThan(40);
   });
 });

@@ -216,6 +216,20 @@ describe("rule_mass", () => {
   });
 });
 
+describe("thrust_margin_low", () => {
+  it("takes the propeller that lifts the heaviest loading, within the ratings", () => {
+    const text = (amps: number) => `${pack.replace("cells = 3", "cells = 2")}${plant("right_thrust = 2 deg", motor(`; max_current = ${amps} A`))}
+item all_else { weight = 830 g ; at = (0 mm, 0 mm, 0 mm) }
+item ballast { weight = 100 g ; at = (0 mm, 0 mm, 0 mm) ; optional = yes }
+loading light { }
+loading heavy { with = [ballast] }`;
+    const [finding] = found(text(30), "thrust_margin_low");
+    expect(finding.message).toContain("in heavy");
+    expect(found(applied(text(30), finding.fixes![0]), "thrust_margin_low")).toEqual([]);
+    expect(found(text(12), "thrust_margin_low")[0].fixes).toEqual([]);
+  });
+});
+
 describe("fin_volume_low", () => {
   it("misses a fin once the rest weighs something", () => {
     const tail = 'tailplane stab { at = (600 mm, 0 mm, 0 mm) ; foil = flat(4 %) ; weight = 12 g ; panel half { span = 180 mm ; chord = 100 mm } }\n';
