@@ -31,6 +31,7 @@ export function joinEnds(pieces: readonly LatticePiece[], symmetric: boolean, cl
     }
   };
   joinIf((i, j) => meet(ends[i], ends[j], () => close));
+  const liesOnPlane = ({ left, right }: LatticePiece) => Math.abs(left.y) <= close && Math.abs(right.y) <= close;
   const sizes = ends.map((_, i) => ends.filter((_, j) => root(j) === root(i)).length);
   // Never so far that a narrow piece would lose itself.
   const reach = (i: number) => lengthOf(pieces[i >> 1]) / 4;
@@ -42,9 +43,9 @@ export function joinEnds(pieces: readonly LatticePiece[], symmetric: boolean, cl
   const placed = [...ends];
   const joints = [...groups.values()].map((group): Joint => {
     const alone = group.length === 1 ? Math.min(slit * ends[group[0]].chord, reach(group[0])) : 0;
-    const onPlane = symmetric && group.some((i) => Math.abs(ends[i].y) <= Math.max(close, alone));
+    const onPlane = symmetric && group.some((i) => Math.abs(ends[i].y) <= Math.max(close, alone) && !liesOnPlane(pieces[i >> 1]));
     const mean = (of: (edge: Edge) => number) => group.reduce((sum, i) => sum + of(ends[i]), 0) / group.length;
-    const y = onPlane ? 0 : mean((edge) => edge.y);
+    const y = onPlane || (symmetric && group.some((i) => liesOnPlane(pieces[i >> 1]))) ? 0 : mean((edge) => edge.y);
     const z = mean((edge) => edge.z);
     for (const i of group) placed[i] = { ...ends[i], y, z };
     return { ends: group, onPlane };

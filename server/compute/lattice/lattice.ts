@@ -31,6 +31,8 @@ export interface LatticeOptions {
   readonly density?: number;
   /** Solve both sides even of a symmetric design, with what stands in its plane: for flow that is not symmetric. */
   readonly whole?: boolean;
+  /** Solve the right side together with what stands in the plane of symmetry: for flow that is antisymmetric. */
+  readonly antisymmetric?: boolean;
   /** Bodies over which gaps between roots may carry through. */
   readonly bodies?: readonly Body[];
 }
@@ -65,7 +67,9 @@ function layOnce(surfaces: readonly Surface[], options: LatticeOptions, density:
   const size = extent(all);
   if (!(size > 0 && size < Infinity)) return undefined;
   const close = 1e-6 * size;
-  const { symmetric, pieces: side, images: sideImages, leftOut } = solvedPieces(all, size, options.whole ?? false);
+  const { symmetric, pieces: right, images: sideImages, leftOut } = solvedPieces(all, size, options.whole ?? false);
+  const withPlane = symmetric && options.antisymmetric === true;
+  const side = withPlane ? [...right, ...leftOut] : right;
   const { pieces, joints, kept } = joinEnds(side, symmetric, close);
   if (pieces.length === 0) return undefined;
   const images = kept.flatMap((i) => sideImages[i] ?? []);
@@ -80,9 +84,10 @@ function layOnce(surfaces: readonly Surface[], options: LatticeOptions, density:
   const cut = stripsOf(runs, columns, close);
   if (cut.length === 0) return undefined;
   return {
-    symmetric, pieces, images, leftOut, columns,
+    symmetric, pieces, images, columns,
+    leftOut: withPlane ? [] : leftOut,
     strips: cut,
-    elements: elementsOf(cut, rows, symmetric),
+    elements: elementsOf(cut, rows, symmetric && !withPlane),
     core: (1e-6 * size) ** 2,
   };
 }

@@ -1,0 +1,85 @@
+import type { Surface } from "../../model/design/geometry";
+import type { Elements } from "./elements";
+import { influenceSteps, inPlane } from "./influence";
+import { layLattice, type Lattice, type LatticeOptions } from "./lattice";
+import { factorSteps, solveFactored } from "./lu";
+import { crossDrag } from "./wake-drag";
+
+/** Velocity of the air past the airframe over flight speed, at a point: x aft, y right, z up. */
+export type Onset = (x: number, y: number, z: number) => readonly [u: number, v: number, w: number];
+
+/** Loads over dynamic pressure, right and right wing down and nose right positive: m², m³, m³. */
+export interface LateralLoads {
+  readonly side: number;
+  readonly roll: number;
+  readonly yaw: number;
+}
+
+/** A lattice ready for flow that differs between the sides, x along the flow. */
+export interface LateralFlow {
+  /**
+   * What a small unsymmetrical change of the onset adds to the loads about (x, 0, z) while the whole lifts `lift` m². The
+   * yawing moment has the part by induced drag.
+   */
+  readonly respond: (change: Onset, lift: number, about: { readonly x: number; readonly z: number }) => LateralLoads;
+  readonly unknowns: number;
+}
+
+/**
+ * Lays and factors a lattice of all surfaces with what stands in the plane of symmetry: the right side with images of equal
+ * and of opposite strength, or everything where the design is not symmetric. Yields between steps of a few milliseconds.
+ * Undefined without a lift slope.
+ */
+export function* lateralFlowSteps(surfaces: readonly Surface[], options: LatticeOptions): Generator<void, LateralFlow | undefined> {
+  const lattice = layLattice(surfaces, { ...options, antisymmetric: true });
+  if (!lattice) return undefined;
+  const e = lattice.elements;
+  yield;
+  const even = yield* factorSteps(yield* influenceSteps(lattice, 1), e.count);
+  const odd = lattice.symmetric ? yield* factorSteps(yield* influenceSteps(lattice, -1), e.count) : even;
+  if (!even || !odd) return undefined;
+  const unit = solveFactored(even, e.nz.map((nz) => -nz));
+  const zero = solveFactored(even, e.slope);
+  const liftOf = (strength: Float64Array) => strength.reduce((sum, g, i) => sum + share(lattice, i) * 2 * g * (e.by[i] - e.ay[i]), 0);
+  const [slope, none] = [liftOf(unit), liftOf(zero)];
+  if (!(slope > 0) || !Number.isFinite(none)) return undefined;
+  return {
+    unknowns: e.count,
+    respond: (change, lift, about) => {
+      const angle = (lift - none) / slope;
+      const steady = unit.map((g, i) => g * angle + zero[i]);
+      const turned = solveFactored(odd, e.slope.map((s, i) => normalwash(e, change, i, s - angle * e.nz[i])));
+      return loads(lattice, steady, turned, change, about);
+    },
+  };
+}
+
+/** Both sides of a symmetric design move alike; what stands in the plane is there once. */
+const share = ({ symmetric, elements }: Lattice, i: number): number => (symmetric && !inPlane(elements, i) ? 2 : 1);
+
+/** Against the normal, whose x is what `slope` (dz/dx against the stream) takes off. */
+function normalwash(e: Elements, change: Onset, i: number, slope: number): number {
+  const [u, v, w] = change(e.px[i], e.py[i], e.pz[i]);
+  return u * slope - v * e.ny[i] - w * e.nz[i];
+}
+
+/** First-order change of Kutta and Joukowski's force on the bound lines, and of the induced drag. */
+function loads(
+  lattice: Lattice, steady: Float64Array, turned: Float64Array, change: Onset, about: { readonly x: number; readonly z: number },
+): LateralLoads {
+  const { elements: e } = lattice;
+  const sum = { side: 0, roll: 0, yaw: 0 };
+  for (let i = 0; i < e.count; i++) {
+    const [x, y, z] = [(e.ax[i] + e.bx[i]) / 2, (e.ay[i] + e.by[i]) / 2, (e.az[i] + e.bz[i]) / 2];
+    const [dx, dy, dz] = [e.bx[i] - e.ax[i], e.by[i] - e.ay[i], e.bz[i] - e.az[i]];
+    const [u, v, w] = change(x, y, z);
+    const both = 2 * share(lattice, i);
+    const aft = both * steady[i] * (v * dz - w * dy);
+    const right = both * (steady[i] * (w * dx - u * dz) - turned[i] * dz);
+    const up = both * (steady[i] * (u * dy - v * dx) + turned[i] * dy);
+    sum.side += right;
+    sum.roll += (z - about.z) * right - y * up;
+    sum.yaw += y * aft - (x - about.x) * right;
+  }
+  return { ...sum, yaw: sum.yaw + crossDrag(lattice, steady, turned) };
+}
