@@ -28,8 +28,9 @@ export function nearest(word: string, candidates: Iterable<string>): string | un
     if (candidate === word || Math.abs(candidate.length - word.length) > allowed) continue;
     const distance = editDistance(word, candidate);
     // A word of one or two letters is another word when one letter differs, but not when only case does.
-    const limit = Math.min(word.length, candidate.length) <= 2 ? 0.5 * candidate.length : allowed;
-    if (distance <= limit && distance < least) {
+    const short = Math.min(word.length, candidate.length) <= 2;
+    if (short && word.toLowerCase() !== candidate.toLowerCase()) continue;
+    if (distance <= allowed && distance < least) {
       best = candidate;
       least = distance;
     }

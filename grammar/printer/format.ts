@@ -11,12 +11,16 @@ import { Wording } from "./words";
  * they were typed. Formatting a formatted text changes nothing. Line ends stay LF or CRLF, whichever there are more of.
  */
 export function format(text: string): string {
+  const mark = /^\uFEFF*/.exec(text)?.[0] ?? "";
+  return mark + formatted(text.slice(mark.length));
+}
+
+function formatted(text: string): string {
   const parsed = parse(text);
-  const mark = text.startsWith("\uFEFF") ? "\uFEFF" : "";
   const crlf = text.split("\r\n").length - 1;
   const end = crlf > 0 && crlf * 2 >= text.split("\n").length - 1 ? "\r\n" : "\n";
   const lines = new Printer(new Wording(parsed)).lines(new Rows(parsed).read());
-  const printed = mark + lines.map((line) => line + end).join("");
+  const printed = lines.map((line) => line + end).join("");
   // Faulty text can be read in another way once the lines around it have moved. It is not worth the risk.
   return sameMeaning(parsed, parse(printed)) ? printed : text;
 }

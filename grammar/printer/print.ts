@@ -13,7 +13,7 @@ export class Printer {
   constructor(private readonly wording: Wording) {}
 
   lines(rows: readonly Row[], indent = ""): string[] {
-    const split = rows.flatMap((row) => this.split(row, indent));
+    const split = rows.flatMap((row) => this.split(row, indent)).map((row) => this.opened(row, indent));
     const names = entryNames(split, (leaf) => this.name(leaf));
     const blocks = blockLines(split, (block) => this.parts(block), widest - indent.length);
     const out: string[] = [];
@@ -75,6 +75,14 @@ export class Printer {
       blank: blank && i === 0 && !own, items: [item], ...(comment !== undefined && !own && i === row.items.length - 1 ? { comment } : {}),
     }));
     return own ? [{ blank, items: [], comment }, ...items] : items;
+  }
+
+  /** A block that was on one line and is too long for it: the comment beside it goes beside its brace. */
+  private opened(row: Row, indent: string): Row {
+    const [item] = row.items;
+    if (row.comment === undefined || row.items.length !== 1 || item.type !== "block" || !item.oneLine || !item.rows) return row;
+    if (indent.length + (this.flat(item) ?? "").length <= widest) return row;
+    return { blank: row.blank, items: [{ ...item, comments: [row.comment] }] };
   }
 
   private row({ items, comment, typed }: Row, indent: string, name: number | undefined, line: string | undefined): string[] {

@@ -24,13 +24,16 @@ interface Bracket {
 }
 
 /** The longest of the brackets that stand in no other. */
-function outermost(pieces: readonly Piece[]): Bracket | undefined {
+function outermost(pieces: readonly Piece[], wording: Wording): Bracket | undefined {
   let depth = 0;
   let open = 0;
+  let longest = 2;
   let best: Bracket | undefined;
   pieces.forEach((piece, i) => {
     if (opens(piece) && depth++ === 0) open = i;
-    if (closes(piece) && --depth === 0 && (!best || i - open > best.close - best.open) && i - open > 1) best = { open, close: i };
+    if (!closes(piece) || --depth > 0) return;
+    const { length } = wording.flat(pieces.slice(open, i + 1));
+    if (length > longest) [longest, best] = [length, { open, close: i }];
   });
   return best;
 }
@@ -82,7 +85,7 @@ function asBroken(pieces: readonly Piece[], wording: Wording, indent: string): s
 function broken(pieces: readonly Piece[], wording: Wording, indent: string, column: number, after: number): string[] | undefined {
   const flat = wording.flat(pieces);
   if (column + flat.length + after <= widest) return [flat];
-  const bracket = outermost(pieces);
+  const bracket = outermost(pieces, wording);
   if (!bracket) return [flat];
   const inner = indent + indentation;
   const items = byComma(pieces.slice(bracket.open + 1, bracket.close));
