@@ -10,6 +10,7 @@ import { FigureSet } from "./figures/figure-set";
 import type { Memory } from "./figures/memory";
 import { putQuickFigures, putSlowFigures } from "./figures/groups";
 import type { Model } from "./model/model";
+import { sameSubstance } from "./model/resolve/substance";
 
 /** One text worked out: its model, the figures of each loading, and what is found in it, in two waves. */
 export class Analysis {
@@ -17,18 +18,21 @@ export class Analysis {
   readonly say: Say;
   /** Has the slow work been done? */
   complete = false;
-  private found: readonly Finding[] = [];
+  private found?: readonly Finding[];
 
-  constructor(readonly model: Model, private readonly memory: Memory, units: System) {
+  /** `before`: what was worked out of the text's last version. If only comments and spaces changed, its figures stand. */
+  constructor(readonly model: Model, private readonly memory: Memory, units: System, before?: Analysis) {
     this.say = sayIn(units);
     this.sets = model.loadings.map((loading) => new FigureSet(loading));
-    for (const set of this.sets) putQuickFigures(set);
-    this.found = this.judge();
+    if (before?.complete && sameSubstance(before.model.file, model.file)) {
+      this.sets.forEach((set, i) => set.adopt(before.sets[i]));
+      this.complete = true;
+    } else for (const set of this.sets) putQuickFigures(set);
   }
 
   /** Of the text and of weights at once; of everything when the analysis is complete. In the order of the text. */
   get findings(): readonly Finding[] {
-    return this.found;
+    return (this.found ??= this.judge());
   }
 
   /** The slow work, a step at a time: aerodynamics and power. May be abandoned between steps. */
@@ -39,7 +43,7 @@ export class Analysis {
       set.complete = true;
     }
     this.complete = true;
-    this.found = this.judge();
+    this.found = undefined;
   }
 
   /** All the slow work at once. */

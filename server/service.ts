@@ -30,6 +30,8 @@ export class AirframeService {
   private readonly open = new Map<string, Document>();
   private readonly parses = new Map<string, ParsedFile>();
   private readonly analyses = new Map<string, Worked>();
+  /** What was last worked out of each open text, outdated or not. */
+  private readonly latest = new Map<string, Analysis>();
   private readonly memory = new Memory();
   private system: System = "metric";
 
@@ -43,6 +45,7 @@ export class AirframeService {
 
   close(uri: string): void {
     this.open.delete(uri);
+    this.latest.delete(uri);
     this.forget(uri);
   }
 
@@ -93,8 +96,9 @@ export class AirframeService {
     };
     const model = resolveModel(uri, source);
     if (!model) return undefined;
-    const analysis = new Analysis(model, this.memory, this.open.get(uri)?.units ?? this.system);
+    const analysis = new Analysis(model, this.memory, this.open.get(uri)?.units ?? this.system, this.latest.get(uri));
     this.analyses.set(uri, { analysis, asked });
+    this.latest.set(uri, analysis);
     return analysis;
   }
 

@@ -21,6 +21,13 @@ export class FigureSet {
     this.figures.set(name, { name, entry, quantity, account });
   }
 
+  /** Takes over all that was worked out of the same design. */
+  adopt(other: FigureSet): void {
+    for (const figure of other.all()) this.figures.set(figure.name, figure);
+    Object.assign(this.facts, other.facts);
+    this.complete = other.complete;
+  }
+
   get(name: string): Figure | undefined {
     return this.figures.get(name);
   }
