@@ -35,7 +35,7 @@ export function propellerText(points: readonly PropellerPoint[], told: Told): st
   const rows = [columns.map(([title]) => title), ...points.map((point) => columns.map(([, show]) => zeroOf(show(point))))];
   const widths = columns.map((_, i) => Math.max(...rows.map((row) => row[i].length)));
   const table = rows.map((row) => `  ${row.map((cell, i) => cell.padStart(widths[i])).join("  ")}`).join("\n");
-  return [headOf(told), table, ...remarks(told, points), powerNotes.propeller, propellerCaution, caution].join("\n\n") + "\n";
+  return [headOf(told), table, ...remarks(told, points), `${powerNotes.propeller} ${powerNotes.propellerInFlight}`, propellerCaution, caution].join("\n\n") + "\n";
 }
 
 const zeroOf = (text: string): string => (Number.parseFloat(text) === 0 ? text.replace("-", "") : text);

@@ -11,8 +11,9 @@ import type { BladeSection } from "./section";
  * angle error of a scan). They were set for each whole type, never for one propeller, so that its mean blade gives what the
  * quadratic in pitch/diameter through all two-blade propellers of the type gives standing still at 60 m/s tip speed
  * (15 thin, 18 slow-flight, 83 sport, 39 folding) and, less strictly, the type's mean zero-thrust advance ratio and best
- * efficiency. Lift slope, greatest lift, sharpness and drag of the stall in `section.ts` were set the same way, one value
- * for all types.
+ * efficiency over pitch/diameter. Thin and slow-flight sections needed drag that grows with lift for these to agree; the
+ * others came no nearer with it. Lift slope, greatest lift, sharpness and drag of the stall in `section.ts` were set the same
+ * way, one value for all types.
  */
 export interface BladeType {
   readonly chord: readonly number[];
@@ -24,14 +25,14 @@ export interface BladeType {
 
 export const radii: readonly number[] = [0.2, 0.25, 0.3, 0.4, 0.5, 0.6, 0.7, 0.75, 0.8, 0.85, 0.9, 0.95, 1];
 
-const section = (zeroLiftDegrees: number, dragMin: number, liftSlope = 5.9): BladeSection =>
-  ({ zeroLift: (zeroLiftDegrees * Math.PI) / 180, dragMin, liftSlope });
+const section = (zeroLiftDegrees: number, dragMin: number, dragRise = 0, liftSlope = 5.9): BladeSection =>
+  ({ zeroLift: (zeroLiftDegrees * Math.PI) / 180, dragMin, dragRise, liftSlope });
 const inchRpm = (value: number): number => (value * 0.0254 * Math.PI) / 30;
 
 const thin: BladeType = {
   chord: [0.149, 0.172, 0.188, 0.201, 0.196, 0.176, 0.147, 0.131, 0.115, 0.099, 0.085, 0.064, 0.043],
   pitch: [0.94, 1.06, 1.06, 1.03, 1.02, 1.02, 1.03, 1.03, 1.04, 1.04, 1.03, 1, 0.96],
-  section: section(-3.4, 0.045),
+  section: section(-3.05, 0.032, 0.04),
   rotationLimit: inchRpm(145_000),
 };
 
@@ -39,7 +40,7 @@ const thin: BladeType = {
 const wide: BladeType = {
   chord: [0.124, 0.147, 0.17, 0.206, 0.226, 0.228, 0.213, 0.2, 0.182, 0.161, 0.135, 0.094, 0.052],
   pitch: [0.565, 0.685, 0.78, 0.91, 0.96, 0.975, 0.97, 0.96, 0.945, 0.925, 0.89, 0.845, 0.79],
-  section: section(-3.75, 0.0375, 7),
+  section: section(-3.75, 0.031, 0.03, 7),
   rotationLimit: inchRpm(65_000),
 };
 

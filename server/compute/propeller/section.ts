@@ -6,6 +6,8 @@ export interface BladeSection {
   readonly zeroLift: number;
   /** Least drag coefficient at Re 50,000. */
   readonly dragMin: number;
+  /** Times the square of the lift coefficient's distance from `designLift`: what drag grows by. */
+  readonly dragRise: number;
 }
 
 /** A section at one place of a blade and one Reynolds number. */
@@ -13,6 +15,7 @@ export interface LocalSection {
   readonly liftSlope: number;
   readonly zeroLift: number;
   readonly dragMin: number;
+  readonly dragRise: number;
   readonly liftMax: number;
   /** Share of the lift lost in the stall that spinning gives back. */
   readonly regained: number;
@@ -28,6 +31,7 @@ const liftMax = 1.35;
 /** How sharply the lift curve bends at the stall. */
 const sharpness = 5;
 const stallDrag = 1.5;
+const designLift = 0.5;
 /** Radians that the zero-lift angle falls, and the power by which greatest lift grows, for each unit of ln Re. */
 const zeroLiftFall = Math.PI / 180;
 const liftMaxExponent = 0.15;
@@ -50,13 +54,15 @@ export function sectionAt(section: BladeSection, reynolds: number, chordByRadius
     liftSlope: section.liftSlope,
     zeroLift: section.zeroLift - zeroLiftFall * low,
     dragMin: section.dragMin * Math.exp(dragExponent * low),
+    dragRise: section.dragRise,
     liftMax: liftMax * Math.exp(liftMaxExponent * low),
     regained: Math.min(1, delay * chordByRadius ** 2),
   };
 }
 
 /**
- * Lift and drag coefficients at any angle of attack (rad). The lift line bends over into a plateau that dies out square to
+ * Lift and drag coefficients at any angle of attack (rad). Drag grows with the square of the lift off that of the design, as
+ * in tunnel tests of thin sections (same Summary). The lift line bends over into a plateau that dies out square to
  * the flow; the lift that the stall takes comes back as drag, up to a flat plate's 1.3 or so square to the flow (S. F.
  * Hoerner, Fluid-Dynamic Drag, 1965; from memory).
  */
@@ -64,8 +70,9 @@ export function sectionForces(section: LocalSection, angle: number): SectionForc
   const alpha = angle - section.zeroLift;
   const cosine = Math.cos(alpha);
   const line = section.liftSlope * Math.sin(alpha);
-  let held = line / (1 + Math.abs(line / section.liftMax) ** sharpness) ** (1 / sharpness);
-  if (cosine > 0) held += section.regained * cosine ** 4 * (line - held);
+  const bent = line / (1 + Math.abs(line / section.liftMax) ** sharpness) ** (1 / sharpness);
+  let held = bent;
+  if (cosine > 0) held += section.regained * cosine ** 4 * (line - bent);
   const lost = (Math.abs(line - held) / section.liftSlope) * Math.abs(held);
-  return { lift: held * cosine, drag: section.dragMin + stallDrag * lost };
+  return { lift: held * cosine, drag: section.dragMin + section.dragRise * (bent - designLift) ** 2 + stallDrag * lost };
 }
