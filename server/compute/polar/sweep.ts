@@ -10,6 +10,13 @@ const step = degree;
 /** The angle a sweep starts from, rad, above that of no lift: there both sides are attached. */
 const fromZeroLift = 4 * degree;
 
+/** No sweep goes farther, rad. */
+const farthest = 25 * degree;
+
+/** Lift this much below its highest ends a sweep upwards; lift below the other ends one downwards. */
+const fall = 0.06;
+const lowest = -0.4;
+
 export interface Sweep {
   /** By rising angle. */
   readonly points: readonly Solved[];
@@ -17,50 +24,69 @@ export interface Sweep {
   readonly stalled: boolean;
 }
 
+/** Waves that break early leave short bubbles; from there the layers are let go to those of the stream, in two steps. */
+const early = [3, 6];
+
 /** Solves at angle after angle, each from the one before: up until lift has fallen, down until lift is well negative. */
 export function sweep(flow: PotentialFlow, stream: Stream): Sweep {
-  const zeroLift = inviscidZeroLift(flow);
-  let start: Solved | undefined;
-  for (const offset of [0, -1, 1, -2, 2, -3, 3]) {
-    const angle = degree * Math.round((zeroLift + fromZeroLift) / degree + offset);
-    const found = solveAt(flow, angle, stream);
-    if (!found.converged) continue;
-    start = found;
-    break;
+  const middle = inviscidZeroLift(flow) + fromZeroLift;
+  for (const offset of [0, -1, 1, -2, 2, 3, 4]) {
+    const start = freshAt(flow, step * (Math.round(middle / step) + offset), stream);
+    if (!start) continue;
+    const up = run(flow, stream, start, 1);
+    const down = run(flow, stream, start, -1);
+    return { points: [...down.points.reverse(), start, ...up.points], stalled: up.stalled };
   }
-  if (!start) return { points: [], stalled: false };
-  const up = run(flow, stream, start, 1);
-  const down = run(flow, stream, start, -1);
-  const points = [...[...down.points].reverse(), start, ...up.points];
-  return { points, stalled: up.stalled };
+  return { points: [], stalled: false };
 }
 
-function run(flow: PotentialFlow, stream: Stream, start: Solved, sign: 1 | -1): { points: Solved[]; stalled: boolean } {
+/**
+ * A solution without a neighbour to start from. The equations may have others, with a laminar layer that separates for
+ * good; coming from early transition finds the one whose bubble is closed.
+ */
+function freshAt(flow: PotentialFlow, angle: number, stream: Stream): Solved | undefined {
+  let found: Solved | undefined;
+  for (const critical of early.filter((value) => value < stream.critical)) {
+    const next = solveAt(flow, angle, { ...stream, critical }, found);
+    if (next.converged) found = next;
+  }
+  found = solveAt(flow, angle, stream, found);
+  return found.converged ? found : undefined;
+}
+
+interface Run {
+  readonly points: Solved[];
+  readonly stalled: boolean;
+}
+
+function run(flow: PotentialFlow, stream: Stream, start: Solved, sign: 1 | -1): Run {
   const points: Solved[] = [];
   let last = start;
   let best = start.lift;
-  let angle = start.angle;
   let failures = 0;
-  while (Math.abs(angle) < 25 * degree) {
-    angle += sign * step;
-    let found = solveAt(flow, angle, stream, last);
-    if (!found.converged) {
-      const half = solveAt(flow, angle - (sign * step) / 2, stream, last);
-      if (half.converged) found = solveAt(flow, angle, stream, half);
-    }
-    if (!found.converged) {
-      if (++failures > 2) break;
+  for (let angle = start.angle + sign * step; Math.abs(angle) < farthest && failures < 3; angle += sign * step) {
+    const found = nextAt(flow, angle, stream, last);
+    if (!found) {
+      failures++;
       continue;
     }
     failures = 0;
     points.push(found);
     last = found;
-    if (sign > 0) {
-      best = Math.max(best, found.lift);
-      if (found.lift < best - 0.06) return { points, stalled: true };
-    } else if (found.lift < -0.4) break;
+    best = Math.max(best, found.lift);
+    if (sign > 0 && found.lift < best - fall) return { points, stalled: true };
+    if (sign < 0 && found.lift < lowest) break;
   }
   return { points, stalled: false };
+}
+
+/** From the last solution; if that fails by way of half the step, and if that fails afresh. */
+function nextAt(flow: PotentialFlow, angle: number, stream: Stream, last: Solved): Solved | undefined {
+  const direct = solveAt(flow, angle, stream, last);
+  if (direct.converged) return direct;
+  const half = solveAt(flow, (angle + last.angle) / 2, stream, last);
+  const second = half.converged ? solveAt(flow, angle, stream, half) : undefined;
+  return second?.converged ? second : freshAt(flow, angle, stream);
 }
 
 function inviscidZeroLift({ level, upright, panels }: PotentialFlow): number {

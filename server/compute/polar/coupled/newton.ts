@@ -101,37 +101,35 @@ function stagnationStep(layers: Layers, i: number, place: number, reynolds: numb
   return { constant, own, before: new Float64Array(12), shift };
 }
 
-/** Inverts the derivatives by θ, state and speed. */
-function eliminated({ value, slope, shift: byShift }: Linear): Step {
-  const m = Float64Array.of(slope[4], slope[6], slope[7], slope[12], slope[14], slope[15], slope[20], slope[22], slope[23]);
-  const inverse = inverse3(m);
-  const constant = new Float64Array(3);
-  const own = new Float64Array(3);
-  const before = new Float64Array(12);
-  const shift = new Float64Array(3);
-  for (let r = 0; r < 3; r++) {
-    for (let e = 0; e < 3; e++) {
-      const factor = -inverse[r * 3 + e];
-      constant[r] += factor * value[e];
-      own[r] += factor * slope[e * 8 + 5];
-      shift[r] += factor * byShift[e];
-      for (let k = 0; k < 4; k++) before[r * 4 + k] += factor * slope[e * 8 + k];
-    }
-  }
-  return { constant, own, before, shift };
-}
-
-function inverse3([a0, b0, c0, d0, e0, f0, g0, h0, i0]: Float64Array): Float64Array {
-  const determinant = a0 * (e0 * i0 - f0 * h0) - b0 * (d0 * i0 - f0 * g0) + c0 * (d0 * h0 - e0 * g0);
-  return Float64Array.of(
-    e0 * i0 - f0 * h0, c0 * h0 - b0 * i0, b0 * f0 - c0 * e0,
-    f0 * g0 - d0 * i0, a0 * i0 - c0 * g0, c0 * d0 - a0 * f0,
-    d0 * h0 - e0 * g0, b0 * g0 - a0 * h0, a0 * e0 - b0 * d0,
-  ).map((value) => value / determinant);
+/** Solves for the derivatives by θ, state and speed (columns 4, 6 and 7), by cofactors. */
+function eliminated({ value, slope: m, shift: byShift }: Linear): Step {
+  const step: Step = { constant: new Float64Array(3), own: new Float64Array(3), before: new Float64Array(12), shift: new Float64Array(3) };
+  const x0 = m[14] * m[23] - m[15] * m[22], x1 = m[15] * m[20] - m[12] * m[23], x2 = m[12] * m[22] - m[14] * m[20];
+  const scale = -1 / (m[4] * x0 + m[6] * x1 + m[7] * x2);
+  const add = (r: number, e: number, cofactor: number) => {
+    const factor = scale * cofactor;
+    step.constant[r] += factor * value[e];
+    step.own[r] += factor * m[e * 8 + 5];
+    step.shift[r] += factor * byShift[e];
+    for (let k = 0; k < 4; k++) step.before[r * 4 + k] += factor * m[e * 8 + k];
+  };
+  add(0, 0, x0);
+  add(1, 0, x1);
+  add(2, 0, x2);
+  add(0, 1, m[7] * m[22] - m[6] * m[23]);
+  add(1, 1, m[4] * m[23] - m[7] * m[20]);
+  add(2, 1, m[6] * m[20] - m[4] * m[22]);
+  add(0, 2, m[6] * m[15] - m[7] * m[14]);
+  add(1, 2, m[7] * m[12] - m[4] * m[15]);
+  add(2, 2, m[4] * m[14] - m[6] * m[12]);
+  return step;
 }
 
 /** Changes of θ, mass, state and speed, written by the unknowns: the masses' changes and the stagnation point's. */
 type Rows = readonly [theta: Float64Array, mass: Float64Array, state: Float64Array, speed: Float64Array];
+
+/** Where θ, state and speed stand in rows. */
+const slots = [0, 2, 3];
 
 /** Each row's last entry is its constant. */
 const rows = (size: number): Rows => [new Float64Array(size + 1), new Float64Array(size + 1), new Float64Array(size + 1), new Float64Array(size + 1)];
@@ -143,10 +141,12 @@ function addSpeeds(matrix: Float64Array, right: Float64Array, steps: readonly St
   let next = rows(size);
   const advance = (i: number, away: number) => {
     const { constant, own, before, shift } = steps[i];
-    for (const [slot, r] of [[0, 0], [2, 1], [3, 2]]) {
-      const [p, q, s, t] = [before[r * 4], before[r * 4 + 1], before[r * 4 + 2], before[r * 4 + 3]];
+    for (let r = 0; r < 3; r++) {
+      const slot = slots[r];
+      const p = before[r * 4], q = before[r * 4 + 1], s = before[r * 4 + 2], t = before[r * 4 + 3];
       const out = next[slot];
-      for (let j = 0; j <= size; j++) out[j] = p * current[0][j] + q * current[1][j] + s * current[2][j] + t * current[3][j];
+      const [theta, mass, state, speed] = current;
+      for (let j = 0; j <= size; j++) out[j] = p * theta[j] + q * mass[j] + s * state[j] + t * speed[j];
       out[i] += own[r];
       out[size - 1] += away * shift[r];
       out[size] += constant[r];

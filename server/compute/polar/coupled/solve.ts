@@ -26,6 +26,9 @@ export interface Solved {
 
 const most = 40;
 
+/** Greatest relative change of a last step: Newton's method then leaves about its square. */
+const enough = 1e-4;
+
 /** Stations by the nose whose layers are laid anew when the stagnation point has moved past one. */
 const renewed = 6;
 
@@ -64,7 +67,7 @@ export function solveAt(flow: PotentialFlow, angle: number, stream: Stream, star
   if (!start) for (let k = 0; k < 3; k++) march(layers, inf, line, stream);
   let error = Infinity;
   let k = 0;
-  for (; k < most && error > 1e-5; k++) {
+  for (; k < most && error > enough; k++) {
     const change = newtonStep(layers, inf, line, stream);
     if (!change) break;
     const moved = apply(layers, change, line, stream);
@@ -91,7 +94,7 @@ export function solveAt(flow: PotentialFlow, angle: number, stream: Stream, star
   const end = inf.count - 1;
   const shape = layers.mass[end] / layers.speed[end] / layers.theta[end];
   const drag = 2 * layers.theta[end] * layers.speed[end] ** ((shape + 5) / 2);
-  return { angle, below, layers, lift, moment, drag, steps: k, error, converged: error <= 1e-5 };
+  return { angle, below, layers, lift, moment, drag, steps: k, error, converged: error <= enough };
 }
 
 /** Speeds at all stations by the masses as they stand. */
