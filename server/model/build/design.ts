@@ -4,12 +4,10 @@ import type { AirframeClass, Design } from "../design/design";
 import type { Body, Load, Member, Receiver, Surface, Wheel } from "../design/geometry";
 import type { Powerplant, Source } from "../design/power";
 import type { Instance } from "../resolve/instance";
-import { bodyKinds, buildBody, buildMember } from "./bodies";
 import { copies, pathIn, placements, root as rootFrame, type Frame } from "./frame";
-import { buildLoad, buildReceiver, buildWheel, loadKinds } from "./parts";
-import { buildPowerplant, buildSource } from "./power";
+import { buildPart, isBuilt } from "./part";
 import type { Reader } from "./reader";
-import { buildSurface, surfaceKinds } from "./surfaces";
+import { surfaceKinds } from "./surfaces";
 
 /** A design being put together: the lists fill as blocks are met. */
 interface Lists {
@@ -88,47 +86,15 @@ function add(block: Instance, reader: Reader, frame: Frame, leftOut: LeftOut, li
   if (leftOut(path, optional)) return;
   lists.blocks.set(path, block);
   if (optional || block.kind === "battery") lists.removable.push(path);
-  if (!build(block, reader, frame, leftOut, lists)) lists.broken.push(block);
+  const parts = block.kind === "powerplant" ? [...block.children.values()].filter((part) => !leftOut(pathIn(frame, part), false)) : [];
+  for (const part of parts) lists.blocks.set(pathIn(frame, part), part);
+  // Loadings that change nothing of a part have the very same.
+  const built = reader.remember([path, ...parts.map((part) => part.key)].join(" "), () => buildPart(block, parts, reader, frame));
+  if (!built.whole) lists.broken.push(block);
+  for (const name of partLists) for (const one of built[name] ?? []) (lists[name] as unknown[]).push(one);
 }
 
-const isBuilt = (kind: string) =>
-  surfaceKinds.has(kind) || bodyKinds.has(kind) || loadKinds.has(kind) || ["strut", "wire", "wheel", "skid", "powerplant"].includes(kind);
+const partLists = ["surfaces", "bodies", "members", "loads", "wheels", "receivers", "sources", "powerplants"] as const;
 
 /** May a loading leave it out? Also groups of parts, and each part of a powerplant. */
 export const isPart = (kind: string): boolean => isBuilt(kind) || ["place", "gear", "motor", "propeller", "fan", "esc"].includes(kind);
-
-/** Builds one copy of a part into the lists; false if it couldn't be. */
-function build(block: Instance, reader: Reader, frame: Frame, leftOut: LeftOut, lists: Lists): boolean {
-  const put = <T>(list: T[], built: T | undefined) => built !== undefined && list.push(built) > 0;
-  if (surfaceKinds.has(block.kind)) return put(lists.surfaces, buildSurface(block, reader, frame));
-  if (bodyKinds.has(block.kind)) return put(lists.bodies, buildBody(block, reader, frame));
-  switch (block.kind) {
-    case "strut":
-    case "wire":
-      return put(lists.members, buildMember(block, reader, frame));
-    case "wheel":
-    case "skid": {
-      const built = buildWheel(block, reader, frame);
-      return put(lists.wheels, built?.wheel) && put(lists.loads, built?.load);
-    }
-    case "powerplant": {
-      const parts = [...block.children.values()].filter((part) => !leftOut(pathIn(frame, part), false));
-      const built = buildPowerplant(block, parts, reader, frame);
-      if (!built) return false;
-      lists.powerplants.push(built.plant);
-      for (const load of built.loads) lists.loads.push(load);
-      for (const part of parts) lists.blocks.set(pathIn(frame, part), part);
-      return true;
-    }
-    case "battery": {
-      const wires = reader.raw(block, "packs") !== undefined;
-      put(lists.sources, buildSource(block, reader, frame));
-      return wires || put(lists.loads, buildLoad(block, reader, frame));
-    }
-    case "receiver":
-      lists.receivers.push(buildReceiver(block, reader, frame));
-      return put(lists.loads, buildLoad(block, reader, frame));
-    default:
-      return put(lists.loads, buildLoad(block, reader, frame));
-  }
-}

@@ -7,7 +7,16 @@ import type { World } from "../evaluate/site";
 
 /** Reads a block's properties in the form the builders need; undefined where absent, broken or of another form. */
 export class Reader {
+  private readonly built = new Map<string, unknown>();
+
   constructor(readonly world: World) {}
+
+  /** What was built from these values before under that name, else what `work` builds. */
+  remember<T>(name: string, work: () => T): T {
+    let built = this.built.get(name) as T | undefined;
+    if (built === undefined) this.built.set(name, (built = work()));
+    return built;
+  }
 
   private value(block: Instance, name: string): unknown {
     const property = findProperty(block.kind, name);

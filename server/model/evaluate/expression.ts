@@ -83,7 +83,8 @@ export function numberOf(node: ValueNode, at: Expression): Quantity | undefined 
 
 /** A point out of three lengths. Nothing is nothing in any unit, so `(0, 0, 58 mm)` reads as meant. */
 function place(items: readonly ValueNode[], at: Expression): Value | undefined {
-  const read = items.map((item) => numberOf(item, at));
+  const inner = plainly(at);
+  const read = items.map((item) => numberOf(item, inner));
   if (!read.every((q) => q !== undefined)) return undefined;
   const lengths = read.map((q) => (q.value === 0 && !q.spread && sameDimension(q.dimension, dimensions.ratio) ? quantity(0, dimensions.length) : q));
   const odd = lengths.findIndex((q) => !sameDimension(q.dimension, dimensions.length));

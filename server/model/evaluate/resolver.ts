@@ -44,9 +44,7 @@ export class Resolver implements World {
     const { name } = property;
     const slot = this.slot(block, name);
     if (!slot) return defaultOf(property);
-    const known = table(this.properties, block);
-    if (known.has(name)) return known.get(name) as T | undefined;
-    return this.work.once(known, name, {
+    return this.work.once(table(this.properties, block), name, {
       name: () => `${pathOf(block)}.${name}`,
       run: () => this.worked(block, slot, property),
       refuse: (message) => this.problems.addFor(block, "circle", slot.home.file, slot.entry.path, message),

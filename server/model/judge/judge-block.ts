@@ -70,7 +70,12 @@ function judgePlace(block: Instance, node: BlockNode, kind: Kind, problems: Prob
 function judgeEntry(block: Instance, entry: EntryNode, kind: Kind, meant: Set<string>, problems: Problems): void {
   if (!entry.equals || kind.open) return;
   const name = entry.path.names.map((n) => n.text).join(".");
-  if (findProperty(kind.name, name)) return;
+  if (findProperty(kind.name, name)) {
+    if (name === "drop" && !block.copied && !block.node?.from) {
+      problems.add("misplaced", "error", block.file, entry.path, `drop leaves out children of a copied block, and ${block.key} is not copied from any`);
+    }
+    return;
+  }
   const known = Object.keys(kind.properties);
   const near = usualProperty(kind.name, name) ?? nearest(name, known);
   if (near) meant.add(near);

@@ -28,14 +28,10 @@ function copyAll(target: Instance, origin: Instance): void {
   }
 }
 
-/** Leaves out the children that `drop` names, before the block adds any of its own. */
+/** Leaves out the children of a copy that `drop` names, before the block adds any of its own. */
 export function dropChildren(block: Instance, node: BlockNode, problems: Problems): void {
   const entry = node.body?.items.find((item): item is EntryNode => item.type === "entry" && nameOf(item.path) === "drop");
   if (!entry) return;
-  if (!block.copied) {
-    if (!node.from) problems.add("misplaced", "error", block.file, entry.path, `drop leaves out children of a copied block, and ${block.key} is not copied from any`);
-    return;
-  }
   for (const name of namesIn(entry.value)) {
     if (block.children.delete(nameOf(name.path))) continue;
     const span = { start: name.start, end: name.end, text: nameOf(name.path) };

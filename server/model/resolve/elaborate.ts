@@ -16,7 +16,7 @@ export function elaborate(block: Instance, problems: Problems): void {
   block.state = "busy";
   const origin = node.from && lookUp(block, node.from, problems);
   if (node.from && origin) bring(block, origin, node.from, problems);
-  dropChildren(block, node, problems);
+  if (block.copied) dropChildren(block, node, problems);
   if (node.body) openBody(block, node.body.items, problems);
   block.state = "whole";
 }
