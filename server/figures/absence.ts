@@ -24,6 +24,7 @@ export function absenceOf(name: string, set: FigureSet): string {
   if (name === "stability.tail_volume" || name === "stability.fin_volume" || name === "stability.canard_volume") {
     return `no surface gives one${trouble}`;
   }
+  if (name === "aero.downwash_slope" && !design.surfaces.some(({ kind }) => kind === "tailplane")) return `there is no tailplane${trouble}`;
   if (group === "power") return powerAbsence(set) + trouble;
   if (!set.facts.mass) return `nothing has a weight yet${trouble}`;
   return `what it rests on can't be worked out${trouble}`;

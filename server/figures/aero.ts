@@ -1,7 +1,8 @@
 import { dimensions } from "../../grammar/units/dimension";
-import { divide, multiply, plain, quantity, subtract, type Quantity, type VariableId } from "../../grammar/units/quantity";
+import { divide, multiply, plain, quantity, subtract, type Quantity } from "../../grammar/units/quantity";
 import { bodyAccount, latticeAccount, neutralPointAccount } from "../compute/stability/accounts";
 import { neutralPointSteps, type PitchStability } from "../compute/stability/neutral-point";
+import { banded, type Change, type Solved } from "./changes";
 import { leastMargin } from "./class-margins";
 import type { Account, Input } from "./figure";
 import type { FigureSet } from "./figure-set";
@@ -18,37 +19,28 @@ function* solve(shape: Shape, memory: Memory): Generator<void, PitchStability | 
 }
 
 /** Lift and pitch of the whole aircraft per radian, and where its balance point may lie. In steps of a few milliseconds. */
-export function* putAero(set: FigureSet, memory: Memory): Generator<void, void> {
+export function* putAero(set: FigureSet, memory: Memory): Generator<void, Solved<PitchStability> | undefined> {
   const shape = set.facts.shape;
-  if (!shape) return;
+  if (!shape) return undefined;
   const middle = yield* solve(shape.nominal, memory);
-  if (!middle) return;
+  if (!middle) return undefined;
   set.facts.pitch = middle;
-  const changes: Change[] = [];
+  const changes: Change<PitchStability>[] = [];
   for (const variable of shape.variables) {
     const up = yield* solve(shape.at(variable, 1), memory);
     const down = yield* solve(shape.at(variable, -1), memory);
     if (up && down) changes.push({ variable, up, down });
   }
+  const solved: Solved<PitchStability> = { middle, changes };
   const inputs = inputsOf(set, middle);
   const account = (formula: string): Account => ({ formula, inputs, source: lattice, notModelled: `${latticeAccount} ${bodyAccount} ${neutralPointAccount}` });
-  set.put("aero.lift_slope", banded(middle, changes, "per_angle", (p) => p.liftSlope), account("lift of all surfaces per radian / (dynamic pressure × wing area)"));
-  set.put("aero.moment_slope", banded(middle, changes, "per_angle", (p) => p.momentSlope),
+  set.put("aero.lift_slope", banded(solved, "per_angle", (p) => p.liftSlope), account("lift of all surfaces per radian / (dynamic pressure × wing area)"));
+  set.put("aero.moment_slope", banded(solved, "per_angle", (p) => p.momentSlope),
     account("pitching moment of surfaces and bodies per radian about the quarter of the mean chord / (dynamic pressure × wing area × mean chord)"));
-  const neutral = banded(middle, changes, "length", (p) => p.x);
+  const neutral = banded(solved, "length", (p) => p.x);
   set.put("stability.neutral_point", neutral, account("quarter of the mean chord − moment slope / lift slope × mean chord"));
   putMargin(set, neutral);
-}
-
-interface Change {
-  readonly variable: VariableId;
-  readonly up: PitchStability;
-  readonly down: PitchStability;
-}
-
-function banded(middle: PitchStability, changes: readonly Change[], dimension: "per_angle" | "length", pick: (p: PitchStability) => number): Quantity {
-  const spread = new Map(changes.map(({ variable, up, down }) => [variable, (pick(up) - pick(down)) / 2] as const));
-  return quantity(pick(middle), dimensions[dimension], spread);
+  return solved;
 }
 
 function inputsOf(set: FigureSet, { surfacesX, bodies, downwashSlope, lattice: solution }: PitchStability): Input[] {

@@ -1,4 +1,5 @@
 import { putAero } from "./aero";
+import { putDamping } from "./damping";
 import type { FigureSet } from "./figure-set";
 import { putBalanceOnWing, putMass } from "./mass";
 import type { Memory } from "./memory";
@@ -14,6 +15,7 @@ export function putQuickFigures(set: FigureSet): void {
 
 /** Aerodynamics and power, in steps. */
 export function* putSlowFigures(set: FigureSet, memory: Memory): Generator<void, void> {
-  yield* putAero(set, memory);
+  const pitch = yield* putAero(set, memory);
+  if (pitch) yield* putDamping(set, memory, pitch);
   yield* putPower(set, memory);
 }

@@ -13,6 +13,8 @@ export const wingEntries: readonly FigureEntry[] = [
 export const aeroEntries: readonly FigureEntry[] = [
   { name: "aero.lift_slope", title: "Lift slope", dimension: "per_angle", text: "Lift coefficient of the whole aircraft gained per radian of incidence, on the wing area." },
   { name: "aero.moment_slope", title: "Moment slope", dimension: "per_angle", text: "Pitching-moment coefficient per radian about the quarter of the mean chord, bodies included; nose up positive." },
+  { name: "aero.downwash_slope", title: "Downwash slope", dimension: "ratio", text: "How much of each degree of incidence the wing's downwash takes from the tailplane." },
+  { name: "aero.span_efficiency", title: "Span efficiency", dimension: "ratio", text: "Induced drag of an ellipse of the same span and lift over that of all surfaces together, at a lift coefficient of 0.5. 1 is the best of a flat wing." },
 ];
 
 export const stabilityEntries: readonly FigureEntry[] = [
@@ -22,4 +24,9 @@ export const stabilityEntries: readonly FigureEntry[] = [
   { name: "stability.tail_volume", title: "Tail volume", dimension: "ratio", text: "Tail area × arm over wing area × mean chord, quarter chord to quarter chord." },
   { name: "stability.canard_volume", title: "Canard volume", dimension: "ratio", text: "Canard area × arm over wing area × mean chord." },
   { name: "stability.fin_volume", title: "Fin volume", dimension: "ratio", text: "Fin area × arm over wing area × span; winglets and V-tails count by the sine of their slope." },
+  { name: "stability.yaw_stiffness", title: "Yaw stiffness", dimension: "per_angle", text: "Yawing-moment coefficient per radian of sideslip about the balance point, bodies included. Positive turns the nose into the wind: stable." },
+  { name: "stability.dihedral_effect", title: "Dihedral effect", dimension: "per_angle", text: "Rolling-moment coefficient per radian of sideslip, from dihedral, sweep, winglets and fins, at a lift coefficient of 0.5. Negative rolls away from the wind: stable." },
+  { name: "stability.roll_damping", title: "Roll damping", dimension: "per_angle", text: "Rolling-moment coefficient per pb/2V. Negative slows a roll." },
+  { name: "stability.pitch_damping", title: "Pitch damping", dimension: "per_angle", text: "Pitching-moment coefficient per qc̄/2V about the balance point. Negative slows a turn nose up." },
+  { name: "stability.yaw_damping", title: "Yaw damping", dimension: "per_angle", text: "Yawing-moment coefficient per rb/2V about the balance point, at a lift coefficient of 0.5. Negative slows a turn." },
 ];

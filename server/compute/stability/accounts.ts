@@ -9,6 +9,16 @@ export const bodyAccount =
   "(NACA TM 1036), with the flow ahead of and behind the wings taken from the lattice and none where a surface crosses the " +
   "body. Only the width counts, not the height or the corners of the section.";
 
+export const lateralAccount =
+  "The lattice takes the wind of a sideslip or turn as it meets each point, x along the flow; forces on the bound vortices and the " +
+  "induced drag. Not modelled: how a body over or under a wing bends the wind of a sideslip (a high wing adds dihedral effect, a " +
+  "low one takes some away), fins standing on a body, the sideways drift of wakes and the wind across the tips, drag of viscosity, " +
+  "propellers.";
+
+export const bodyYawAccount =
+  "Bodies turn away from the wind by Munk's moment in free flow, by their height alone (NACA Report 184); flow that separates behind makes it " +
+  "less in truth.";
+
 export const neutralPointAccount =
   "Controls fixed, propeller off, small angles. Not modelled: propeller normal force and slipstream, flow that separates, the " +
   "loss of speed in the wing's wake at the tail, ground, compressibility, bending of the structure.";

@@ -1,0 +1,126 @@
+import { add, chain, quantity, type Quantity } from "../../grammar/units/quantity";
+import { dimensions } from "../../grammar/units/dimension";
+import { bodyYawSlope } from "../compute/derivatives/body-yaw";
+import { lateralDerivatives } from "../compute/derivatives/lateral";
+import { pitchRate } from "../compute/derivatives/pitch-rate";
+import { inducedDrag, spanEfficiency } from "../compute/lattice/induced-drag";
+import { lateralFlowSteps, type LateralFlow } from "../compute/lattice/lateral-flow";
+import { referenceGeometry, type ReferenceGeometry } from "../compute/planform/reference-geometry";
+import { bodyYawAccount, lateralAccount, latticeAccount } from "../compute/stability/accounts";
+import type { PitchStability } from "../compute/stability/neutral-point";
+import { banded, type Change, type Solved } from "./changes";
+import type { Account, Input } from "./figure";
+import type { FigureSet } from "./figure-set";
+import type { Memory } from "./memory";
+import type { Shape } from "./shape";
+import { named } from "./wing";
+
+const source = "definitions: R. C. Nelson, Flight Stability and Automatic Control, 1998, ch. 3; vortex lattice: J. J. Bertin and M. L. Smith, " +
+  "Aerodynamics for Engineers";
+
+/** What depends on the lift is given at this much: unhurried flight. */
+const lift = 0.5;
+const liftInput: Input = { name: "at a lift coefficient of", value: `${lift}, common practice, no source` };
+
+/** Strips and rows against those of the neutral point, of the shapes that only serve a band: a tenth more or less of it matters to nobody. */
+const coarse = 0.5;
+
+interface Side {
+  readonly flow: LateralFlow;
+  readonly reference: ReferenceGeometry;
+  /** Of each body, per radian of sideslip on wing area and span. */
+  readonly bodies: readonly { readonly path: string; readonly yaw: number }[];
+}
+
+function* sideSteps(shape: Shape, density: number): Generator<void, Side | undefined> {
+  const { surfaces, bodies } = shape;
+  const reference = referenceGeometry(surfaces, bodies);
+  const flow = yield* lateralFlowSteps(surfaces, { bodies, density });
+  if (!reference || !flow) return undefined;
+  return { flow, reference, bodies: bodies.map((body) => ({ path: body.path, yaw: bodyYawSlope(body) / (reference.area * reference.span) })) };
+}
+
+/** Downwash and span efficiency, and how the aircraft answers sideslip and turning. */
+export function* putDamping(set: FigureSet, memory: Memory, pitch: Solved<PitchStability>): Generator<void, void> {
+  putLift(set, pitch);
+  const [shape, x, z] = [set.facts.shape, set.value("cg.x"), set.value("cg.z")];
+  if (!shape || !x || !z) return;
+  yield;
+  const turning = ({ lattice, reference }: PitchStability, cgX: number) => ({ moment: pitchRate(lattice, reference, cgX).moment });
+  const pitching = yield* atBalance(pitch, x, z, turning);
+  set.put("stability.pitch_damping", pitching("moment"), {
+    formula: "pitching moment about the balance point per qc̄/2V in the flow of a steady turn nose up / (dynamic pressure × wing area × mean chord)",
+    inputs: named(set, "cg.x", "wing.area", "wing.mean_chord"), source,
+    notModelled: `${latticeAccount} The damping of bodies and propellers, and the lag of the downwash at the tail, which adds to it.`,
+  });
+  const solve = (at: Shape, density: number) => memory.recallSteps("sideslip", [at, density], () => sideSteps(at, density));
+  const middle = yield* solve(shape.nominal, 1);
+  if (!middle) return;
+  const changes: Change<Side>[] = [];
+  for (const variable of shape.variables) {
+    const up = yield* solve(shape.at(variable, 1), coarse);
+    const down = yield* solve(shape.at(variable, -1), coarse);
+    if (up && down) changes.push({ variable, up, down });
+  }
+  putSide(set, middle, yield* atBalance({ middle, changes }, x, z, answers));
+}
+
+/**
+ * Numbers that depend on the balance point, per radian, with their bands: each variable's by what it does to the shape, and
+ * by how it moves the balance point, with which they change straight for small moves.
+ */
+function* atBalance<T, R extends Readonly<Record<string, number>>>(
+  { middle, changes }: Solved<T>, x: Quantity, z: Quantity, work: (of: T, x: number, z: number) => R,
+): Generator<void, (name: keyof R) => Quantity> {
+  const step = 0.001;
+  const here = work(middle, x.value, z.value);
+  yield;
+  const aft = work(middle, x.value + step, z.value);
+  yield;
+  const above = work(middle, x.value, z.value + step);
+  const moved: Change<R>[] = [];
+  for (const { variable, up, down } of changes) {
+    yield;
+    moved.push({ variable, up: work(up, x.value, z.value), down: work(down, x.value, z.value) });
+  }
+  const share = (place: Quantity, by: R, name: keyof R) => chain(place, 0, (by[name] - here[name]) / step, dimensions.per_angle);
+  return (name) => add(add(banded({ middle: here, changes: moved }, "per_angle", (of) => of[name]), share(x, aft, name)), share(z, above, name));
+}
+
+function answers({ flow, reference, bodies }: Side, x: number, z: number) {
+  const { sideslip, rollRate, yawRate } = lateralDerivatives(flow, reference, { lift, x, z });
+  return {
+    stiffness: sideslip.yaw + bodies.reduce((sum, { yaw }) => sum + yaw, 0), dihedral: sideslip.roll,
+    rolling: rollRate.roll, yawing: yawRate.yaw,
+  };
+}
+
+function putLift(set: FigureSet, pitch: Solved<PitchStability>): void {
+  set.put("aero.downwash_slope", banded(pitch, "ratio", ({ downwashSlope }) => downwashSlope), {
+    formula: "1 − lift of the tailplanes in the company of the other surfaces / their lift alone, per incidence", inputs: [], source,
+    notModelled: latticeAccount,
+  });
+  set.put("aero.span_efficiency", banded(pitch, "ratio", efficiency), {
+    formula: "lift² / (π × dynamic pressure² × span² × induced drag), induced drag from the flow across the wake far downstream",
+    inputs: [...named(set, "wing.span", "wing.area"), liftInput], source: "L. Prandtl, NACA Technical Note 182, and M. M. Munk; span of the wings",
+    notModelled: `${latticeAccount} Drag of viscosity that grows with the lift; the body's part in the lift.`,
+  });
+}
+
+function efficiency({ lattice, reference, zeroLift, liftSlope }: PitchStability): number | undefined {
+  const drag = inducedDrag(lattice.strips, (lift - zeroLift) / liftSlope);
+  return spanEfficiency(lift * reference.area, drag, reference.span);
+}
+
+function putSide(set: FigureSet, { bodies }: Side, of: (name: keyof ReturnType<typeof answers>) => Quantity): void {
+  const account = (formula: string, inputs: readonly Input[] = [], more = ""): Account => ({
+    formula: `${formula} / (dynamic pressure × wing area × span)`, source,
+    inputs: [...named(set, "cg.x", "cg.z", "wing.area", "wing.span"), liftInput, ...inputs], notModelled: `${latticeAccount} ${lateralAccount}${more}`,
+  });
+  const shares = bodies.map(({ path, yaw }): Input => ({ name: `${path} alone`, value: quantity(yaw, dimensions.per_angle) }));
+  set.put("stability.yaw_stiffness", of("stiffness"),
+    account("yawing moment into the wind per radian of sideslip, of surfaces and bodies", shares, ` ${bodyYawAccount}`));
+  set.put("stability.dihedral_effect", of("dihedral"), account("rolling moment per radian of sideslip, right wing down with the wind from the right"));
+  set.put("stability.roll_damping", of("rolling"), account("rolling moment per pb/2V"));
+  set.put("stability.yaw_damping", of("yawing"), account("yawing moment per rb/2V"));
+}
