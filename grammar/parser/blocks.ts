@@ -1,4 +1,4 @@
-import { EOF, type IToken, type ParserMethod } from "chevrotain";
+import { EOF, type IToken, type OrMethodOpts, type ParserMethod } from "chevrotain";
 import { Dot, endOf, From, LCurly, Name, RCurly, Semicolon } from "../tokens";
 import type { BlockNode, BodyNode, EntryNode, NameNode, PathNode, StatementNode, StringNode, WaiveNode } from "../tree";
 import { deepest, edit, equalsLike, spanOf } from "./context";
@@ -122,20 +122,24 @@ export abstract class Blocks extends Statements {
     this.ACTION(() => { if (kind) this.openBody(kind, indent ?? 1, brace); });
     this.MANY({ GATE: this.inside, DEF: () => {
       this.ACTION(this.beginItem);
-      const item = this.OR<Item | undefined>({ IGNORE_AMBIGUITIES: true, DEF: [
-        { ALT: () => void this.CONSUME(Semicolon) },
-        { GATE: this.isBlock, ALT: () => this.SUBRULE(this.block) },
-        { GATE: this.isEntry, ALT: () => this.SUBRULE(this.entry) },
-        { ALT: () => this.SUBRULE(this.waiveStatement) },
-        { ALT: () => void this.SUBRULE(this.misplaced) },
-        { ALT: () => void this.SUBRULE(this.stray) },
-      ] });
-      this.ACTION(() => { if (item) items.push(item); });
-      this.OPTION2({ GATE: this.restAhead, DEF: () => this.SUBRULE(this.rest) });
+      const item = this.OR(this.inBody);
+      if (item) items.push(item);
+      this.OPTION2(this.restOfLine);
     } });
     const close = this.OPTION3({ GATE: this.closesOwn, DEF: () => this.CONSUME(RCurly) });
     return this.ACTION(() => this.closeBody(items, close));
   });
+
+  private readonly inBody: OrMethodOpts<Item | undefined> = { IGNORE_AMBIGUITIES: true, DEF: [
+    { ALT: () => void this.CONSUME(Semicolon) },
+    { GATE: () => this.isBlock(), ALT: () => this.SUBRULE(this.block) },
+    { GATE: () => this.isEntry(), ALT: () => this.SUBRULE(this.entry) },
+    { ALT: () => this.SUBRULE(this.waiveStatement) },
+    { ALT: () => void this.SUBRULE(this.misplaced) },
+    { ALT: () => void this.SUBRULE(this.stray) },
+  ] };
+
+  protected readonly restOfLine = { GATE: () => this.restAhead(), DEF: () => this.SUBRULE(this.rest) };
 
   private readonly isEntry = (): boolean => this.isName(1) || this.assignmentAhead();
 

@@ -1,4 +1,4 @@
-import { EOF, type IToken, type ParserMethod } from "chevrotain";
+import { EOF, type IToken, type OrMethodOpts, type ParserMethod } from "chevrotain";
 import { nearest } from "../nearest";
 import { Any, endOf, LBracket, LCurly, LParen, Name, RCurly, Semicolon } from "../tokens";
 import type { FileNode, LetNode, StatementNode, SyntaxIssue } from "../tree";
@@ -34,24 +34,24 @@ export class AirframeParser extends Blocks {
     return { tree, issues: this.issues };
   }
 
-  private readonly isAssignment = (): boolean => this.assignmentAhead();
+  private readonly inFile: OrMethodOpts<StatementNode | undefined> = { IGNORE_AMBIGUITIES: true, DEF: [
+    { ALT: () => void this.CONSUME(Semicolon) },
+    { GATE: () => this.isBlock(), ALT: () => this.SUBRULE(this.block) },
+    { ALT: () => this.SUBRULE(this.letStatement) },
+    { ALT: () => this.SUBRULE(this.requireStatement) },
+    { ALT: () => this.SUBRULE(this.waiveStatement) },
+    { ALT: () => this.SUBRULE(this.useStatement) },
+    { GATE: () => this.assignmentAhead(), ALT: () => this.SUBRULE(this.looseEntry) },
+    { ALT: () => void this.SUBRULE(this.stray) },
+  ] };
 
   private readonly file: ParserMethod<[], FileNode> = this.RULE("file", () => {
     const items: StatementNode[] = [];
     this.MANY(() => {
       this.ACTION(this.beginItem);
-      const item = this.OR<StatementNode | undefined>({ IGNORE_AMBIGUITIES: true, DEF: [
-        { ALT: () => void this.CONSUME(Semicolon) },
-        { GATE: this.isBlock, ALT: () => this.SUBRULE(this.block) },
-        { ALT: () => this.SUBRULE(this.letStatement) },
-        { ALT: () => this.SUBRULE(this.requireStatement) },
-        { ALT: () => this.SUBRULE(this.waiveStatement) },
-        { ALT: () => this.SUBRULE(this.useStatement) },
-        { GATE: this.isAssignment, ALT: () => this.SUBRULE(this.looseEntry) },
-        { ALT: () => void this.SUBRULE(this.stray) },
-      ] });
-      this.ACTION(() => { if (item) items.push(item); });
-      this.OPTION({ GATE: this.restAhead, DEF: () => this.SUBRULE(this.rest) });
+      const item = this.OR(this.inFile);
+      if (item) items.push(item);
+      this.OPTION(this.restOfLine);
     });
     return this.ACTION((): FileNode => ({ type: "file", start: 0, end: this.text.length, items: [...items, ...this.hoisted] }));
   });

@@ -23,6 +23,8 @@ export abstract class Quantities extends Units {
 
   private readonly numbers: IOrAlt<IToken>[] = [{ ALT: () => this.CONSUME(NumberToken) }, { ALT: () => this.CONSUME(PointNumber) }];
 
+  private readonly itsUnit = { GATE: () => this.unitFollows(), DEF: () => this.SUBRULE(this.unit) };
+
   protected readonly quantity: ParserMethod<[], QuantityNode> = this.RULE("quantity", () => {
     const number = this.OR(this.numbers);
     const fraction = !this.ahead(Comma) ? undefined : this.OPTION({ GATE: this.decimalComma, DEF: () => {
@@ -35,7 +37,7 @@ export abstract class Quantities extends Units {
       const label = this.CONSUME(Name);
       return this.ACTION(() => this.cellCount(number, label));
     } });
-    const unit = this.OPTION3({ GATE: this.unitFollows, DEF: () => this.SUBRULE(this.unit) });
+    const unit = this.OPTION3(this.itsUnit);
     return cells ?? this.ACTION(() => plain(number, text, end, unit));
   });
 

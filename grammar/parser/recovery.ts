@@ -33,7 +33,8 @@ export function balanceOf(tokens: readonly IToken[]): Balance {
   return { opened: new Set(open), closed };
 }
 
-export const isKind = (word: string): boolean => Object.hasOwn(kinds, word);
+const kindNames: ReadonlySet<string> = new Set(Object.keys(kinds));
+export const isKind = (word: string): boolean => kindNames.has(word);
 
 /** May a block or property of that name stand in a block of that kind? In the file, for `undefined`. */
 function fits(parent: string | undefined, word: string, isBlock: boolean): boolean {

@@ -71,28 +71,29 @@ export abstract class Units extends Context {
     });
   });
 
-  protected readonly unit: ParserMethod<[], UnitNode> = this.RULE("unit", () => {
-    const terms: UnitTerm[] = [];
-    const start = this.ACTION(() => this.next.startOffset);
-    this.OR([
-      { ALT: () => {
-        const sign = this.CONSUME(Percent);
-        this.ACTION(() => terms.push({ ...spanOf(sign), symbol: "%", exponent: 1 }));
-      } },
-      { ALT: () => {
-        const over = this.ahead(Slash) ? this.OPTION(() => this.CONSUME(Slash)) : undefined;
-        terms.push(this.SUBRULE(this.term, { ARGS: [over !== undefined] }));
-        if (this.ahead(Slash, Star)) this.MANY({ GATE: this.unitGoesOn, DEF: () => {
-          const operator = this.OR2([{ ALT: () => this.CONSUME(Star) }, { ALT: () => this.CONSUME2(Slash) }]);
-          terms.push(this.SUBRULE2(this.term, { ARGS: [operator.tokenType === Slash] }));
-        } });
-      } },
-    ]);
-    return this.ACTION((): UnitNode => {
-      const { end } = this.here;
-      return { type: "unit", start, end, text: this.text.slice(start, end).replace(/\s/g, ""), terms };
-    });
+  protected readonly unit: ParserMethod<[], UnitNode> = this.RULE("unit", (): UnitNode => {
+    const start = this.next.startOffset;
+    const terms = this.OR(this.forms);
+    const { end } = this.here;
+    const typed = this.text.slice(start, end);
+    return { type: "unit", start, end, text: terms.length > 1 ? typed.replace(/\s/g, "") : typed, terms };
   });
+
+  private readonly forms: IOrAlt<UnitTerm[]>[] = [
+    { ALT: () => {
+      const { startOffset: start } = this.CONSUME(Percent);
+      return [{ start, end: start + 1, symbol: "%", exponent: 1 }];
+    } },
+    { ALT: () => {
+      const over = this.ahead(Slash) ? this.OPTION(() => this.CONSUME(Slash)) : undefined;
+      const terms = [this.SUBRULE(this.term, over && { ARGS: [true] })];
+      if (this.ahead(Slash, Star)) this.MANY({ GATE: this.unitGoesOn, DEF: () => {
+        const operator = this.OR2([{ ALT: () => this.CONSUME(Star) }, { ALT: () => this.CONSUME2(Slash) }]);
+        terms.push(this.SUBRULE2(this.term, { ARGS: [operator.tokenType === Slash] }));
+      } });
+      return terms;
+    } },
+  ];
 
   private sayUnknown(token: IToken): void {
     const { image } = token;

@@ -8,11 +8,9 @@ import { deepest, edit, equalsLike, plainStarts, spanOf } from "./context";
 /** Everything that may stand after `=`. */
 export abstract class Values extends Brackets {
   protected readonly value: ParserMethod<[], ValueNode> = this.RULE("value", () => {
-    this.ACTION(() => {
-      this.operators = 0;
-      this.sayLateStart();
-    });
-    const left = this.OPTION({ GATE: this.valueStarts, DEF: () => this.SUBRULE(this.sum) }) ?? this.missing();
+    this.operators = 0;
+    if (!this.recording && !this.sameLine()) this.sayLateStart();
+    const left = this.OPTION(this.first) ?? this.missing();
     if (!this.ahead(To, DotDot)) return left;
     const whole = this.OPTION2({ GATE: this.onward, DEF: () => {
       const operator = this.OR([{ ALT: () => this.CONSUME(To) }, { ALT: () => this.CONSUME(DotDot) }]);
@@ -23,6 +21,8 @@ export abstract class Values extends Brackets {
     } });
     return whole ?? left;
   });
+
+  private readonly first = { GATE: () => this.valueStarts(), DEF: () => this.SUBRULE(this.sum) };
 
   protected readonly sum: ParserMethod<[], ValueNode> = this.RULE("sum", () => {
     let left = this.SUBRULE(this.product);
