@@ -31,7 +31,7 @@ export class AirframeService {
   private readonly parses = new Map<string, ParsedFile>();
   private readonly analyses = new Map<string, Worked>();
   /** What was last worked out of each open text, outdated or not. */
-  private readonly latest = new Map<string, Analysis>();
+  private readonly latest = new Map<string, Worked>();
   private readonly memory = new Memory();
   private system: System = "metric";
 
@@ -53,6 +53,8 @@ export class AirframeService {
   forget(uri: string): void {
     this.parses.delete(uri);
     for (const [own, { asked }] of this.analyses) if (asked.has(uri)) this.analyses.delete(own);
+    // A table or a section read from a file stands in no text that could be compared.
+    for (const [own, { asked }] of this.latest) if (own !== uri && asked.has(uri)) this.latest.delete(own);
   }
 
   set units(system: System) {
@@ -96,9 +98,10 @@ export class AirframeService {
     };
     const model = resolveModel(uri, source);
     if (!model) return undefined;
-    const analysis = new Analysis(model, this.memory, this.open.get(uri)?.units ?? this.system, this.latest.get(uri));
-    this.analyses.set(uri, { analysis, asked });
-    this.latest.set(uri, analysis);
+    const analysis = new Analysis(model, this.memory, this.open.get(uri)?.units ?? this.system, this.latest.get(uri)?.analysis);
+    const worked = { analysis, asked };
+    this.analyses.set(uri, worked);
+    this.latest.set(uri, worked);
     return analysis;
   }
 

@@ -14,7 +14,7 @@ export function overlayOf(loading: Instance, file: SourceFile, problems: Problem
       if (part?.kind !== child.kind) lost(child, under, file, problems);
       else if (part.kind === "assembly") plan(child, file, problems);
       else {
-        if (child.slots.size > 0) overlay.set(part, changes(child, part));
+        if (child.slots.size > 0) overlay.set(part, changes(child, part, loading.key));
         take(child, part);
       }
     }
@@ -24,11 +24,11 @@ export function overlayOf(loading: Instance, file: SourceFile, problems: Problem
 }
 
 /** What is written anew is worked out where the part itself stands, and replaces what says the same in another way. */
-function changes(child: Instance, part: Instance): Map<string, Slot | undefined> {
+function changes(child: Instance, part: Instance, loading: string): Map<string, Slot | undefined> {
   const slots = new Map<string, Slot | undefined>();
   for (const name of child.slots.keys()) for (const rival of rivals(part.kind, name)) slots.set(rival, undefined);
   for (const [name, { entry, home }] of child.slots) {
-    slots.set(name, { entry, home: { ...home, parent: part.parent, children: part.children } });
+    slots.set(name, { entry, home: { ...home, parent: part.parent, children: part.children }, loading });
   }
   return slots;
 }

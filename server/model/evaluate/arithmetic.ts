@@ -76,7 +76,7 @@ function ofPoints(node: BinaryNode, left: Value, right: Value, at: Expression): 
 
 const plainNumber = (v: Value) => (v.form === "quantity" && sameDimension(v.quantity.dimension, dimensions.ratio) ? v.quantity : undefined);
 
-/** Half-width at 95 %: a new variable, named by where it is written. */
+/** Half-width at 95 %: a new variable, named by what it is written in. */
 export function toleranced(node: BinaryNode, at: Expression): Value | undefined {
   const left = evaluate(node.left, at);
   const right = difference(node.right, at);
@@ -95,7 +95,8 @@ export function toleranced(node: BinaryNode, at: Expression): Value | undefined 
   }
   const half = Math.abs(share ? width.value * value.value : width.value);
   if (half === 0) return measured(value);
-  return measured(quantity(value.value, value.dimension, new Map([...(value.spread ?? []), [`${at.site.home.file.uri}:${node.at.start}`, half]])));
+  const variable = at.variable?.() ?? `${at.site.home.file.uri} ${node.at.start}`;
+  return measured(quantity(value.value, value.dimension, new Map([...(value.spread ?? []), [variable, half]])));
 }
 
 /** Is the tolerance a share of the value? Only where the value itself is written in % does % mean points. */

@@ -20,6 +20,8 @@ export interface Expression {
   /** What the property takes: decides whether a bare name is a word, a block or a number. */
   readonly form?: Form;
   readonly complain: Complain;
+  /** A name for each ± in it, in turn, that stays the same while only comments and spaces around it change. */
+  readonly variable?: () => string;
   /** In `require`, `limits` and `weighed`: the figure of that name. `undefined` if it is none; `absent` has been said. */
   readonly figure?: (name: string, span: Span) => Quantity | "absent" | undefined;
 }

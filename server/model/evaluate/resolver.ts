@@ -57,7 +57,7 @@ export class Resolver implements World {
     const { value, name: span } = node;
     return this.work.once(table(this.lets, file), name, {
       name: () => name,
-      run: () => evaluate(value, this.expression({ holder: file.root, home: file.root })),
+      run: () => evaluate(value, this.expression({ holder: file.root, home: file.root }, undefined, () => `let ${name}`)),
       refuse: (message) => this.problems.addFor(file.root, "circle", file, span, message),
     });
   }
@@ -82,17 +82,20 @@ export class Resolver implements World {
     return this.geometry.seenFrom(ref, place, holder, this);
   }
 
-  expression(site: Site, form?: Expression["form"]): Expression {
+  expression(site: Site, form?: Expression["form"], subject?: () => string): Expression {
     const complain: Complain = (code, span, message, fixes) => {
       this.problems.addFor(site.holder, code, site.home.file, span, message, fixes);
       return undefined;
     };
-    return { world: this, site, form, complain };
+    if (!subject) return { world: this, site, form, complain };
+    let count = 0;
+    return { world: this, site, form, complain, variable: () => `${site.home.file.uri} ${subject()} ${count++}` };
   }
 
   private worked<T>(block: Instance, slot: Slot, property: Property<T>): T | undefined {
     const node = slot.entry.value;
-    const value = node && evaluate(node, this.expression({ holder: block, home: slot.home }, property.form));
+    const subject = () => `${slot.loading ?? ""} ${pathOf(slot.home)}.${property.name}`;
+    const value = node && evaluate(node, this.expression({ holder: block, home: slot.home }, property.form, subject));
     if (!value) return undefined;
     const judged = judge(property, withUnitOfNothing(property, value));
     if (judged.fits) return judged.value;

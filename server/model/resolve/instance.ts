@@ -36,6 +36,8 @@ export interface TextSource {
 export interface Slot {
   readonly entry: EntryNode;
   readonly home: Instance;
+  /** The loading that puts it in the place of another. */
+  readonly loading?: string;
 }
 
 /** A block after copying: what it holds, whether written here or brought by `from`. */
