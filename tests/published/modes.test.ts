@@ -52,9 +52,9 @@ describe("Navion, longitudinal", () => {
     expectNear((2 * Math.PI) / roots[2].im, 29.49, digits);
     expectNear(halvingTime(roots[2]), Math.LN2 / 0.01712, digits);
   });
-  it("two-state forms are near: 3.605 and 0.695, 0.2601 and 0.0867", () => {
+  it("the two-state form of the short period is near: 3.605 and 0.695", () => {
     const { shortPeriod } = longitudinalModes(navion)!;
-    // 0.5 %: the forms leave the other pair out, which the exact answer shows to matter by 0.1 %.
+    // 0.5 %: the form leaves the phugoid out, which moves it by 0.1 %.
     expectNear(shortPeriod!.frequency, 3.605, digits);
     expectNear(shortPeriod!.damping, 0.695, digits);
   });

@@ -29,7 +29,7 @@ describe("dihedral over the whole span", () => {
 });
 
 describe("sweep in lift", () => {
-  it("rolls away from the wind by about half tan Λ times the lift's mean arm, by simple sweep theory", () => {
+  it("rolls away from the wind by lift × tan Λ × the mean arm of the lift over the span, by simple sweep theory", () => {
     const wing = mirrored([[0, 0, 0, 1], [4 * Math.tan(Math.PI / 6), 4, 0, 1]]);
     const reference = referenceGeometry([wing], [])!;
     const { strips } = solveLattice([wing])!;
