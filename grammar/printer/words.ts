@@ -1,15 +1,26 @@
 import { plainSymbol } from "../parser/unit-words";
-import type { FileNode, ParsedFile, Piece } from "../tree";
+import type { BinaryNode, ParsedFile, Piece, UnitNode, ValueNode } from "../tree";
 
-/** Pieces that stand inside a unit, after its first: they are written without a space before. */
-export function unitPieces({ tree, pieces }: ParsedFile): { readonly first: ReadonlySet<number>; readonly later: ReadonlySet<number> } {
-  const units: { start: number; end: number }[] = [];
+interface Units {
+  /** Offsets of the pieces units begin with, and of those that go on with them: these have no space before. */
+  readonly first: ReadonlySet<number>;
+  readonly later: ReadonlySet<number>;
+  /** Offsets of `/` between two quantities with units, `60 deg/0.12 s`, which people write close. */
+  readonly close: ReadonlySet<number>;
+}
+
+function unitsOf({ tree, pieces }: ParsedFile): Units {
+  const units: UnitNode[] = [];
+  const close = new Set<number>();
+  const measured = (node: ValueNode): boolean => node.type === "quantity" && node.unit !== undefined;
   const walk = (node: unknown): void => {
     if (typeof node !== "object" || node === null) return;
-    if ("type" in node && node.type === "unit") units.push(node as unknown as { start: number; end: number });
-    else for (const child of Object.values(node)) walk(child);
+    const typed = node as UnitNode | BinaryNode | { readonly type?: undefined };
+    if (typed.type === "unit") return void units.push(typed);
+    if (typed.type === "binary" && typed.operator === "/" && measured(typed.left) && measured(typed.right)) close.add(typed.at.start);
+    for (const child of Object.values(node)) walk(child);
   };
-  walk(tree satisfies FileNode);
+  walk(tree);
   units.sort((a, b) => a.start - b.start);
   const first = new Set<number>();
   const later = new Set<number>();
@@ -19,7 +30,7 @@ export function unitPieces({ tree, pieces }: ParsedFile): { readonly first: Read
     if (i >= units.length || start < units[i].start) continue;
     (start === units[i].start ? first : later).add(start);
   }
-  return { first, later };
+  return { first, later, close };
 }
 
 export const isCode = ({ kind }: Piece): boolean => kind !== "space" && kind !== "newline" && kind !== "comment";
@@ -31,10 +42,10 @@ const isMinus = ({ text }: Piece): boolean => text === "-" || text === "−";
 
 /** Writes rows of pieces with the spaces a person puts between them, and signs of print as the language has them. */
 export class Wording {
-  private readonly units: ReturnType<typeof unitPieces>;
+  private readonly units: Units;
 
   constructor(parsed: ParsedFile) {
-    this.units = unitPieces(parsed);
+    this.units = unitsOf(parsed);
   }
 
   private plain({ kind, text, start }: Piece): string {
@@ -44,7 +55,7 @@ export class Wording {
 
   /** `before` is the piece in front of `left`, which tells whether a minus is a sign or an operator. */
   private spaced(before: Piece | undefined, left: Piece, right: Piece): boolean {
-    if (this.units.later.has(right.start)) return false;
+    if (this.units.later.has(right.start) || this.units.close.has(left.start) || this.units.close.has(right.start)) return false;
     if (/^[([.^]$/.test(left.text) || /^[)\],.^²³]$/.test(right.text)) return false;
     if (right.text === "(" && left.kind === "name") return false;
     return !(isMinus(left) && !(before && endsOperand(before)));

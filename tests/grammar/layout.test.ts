@@ -18,6 +18,7 @@ describe("layout", () => {
     let c = ( 1mm+ -2 mm )/3²
     let d=420g+-5g
     let e = 75 g / dm²+5 /deg − 38mΩ
+    let s = 60 deg / 0.12 s ; let t = 100 mm/2
     let f = naca ( "2412" ) . x
     require a  within 5%..20%   for  b ,c because   "x  y"
   `.replace(" . x", ""), lines`
@@ -25,6 +26,7 @@ describe("layout", () => {
     let c = (1 mm + -2 mm) / 3^2
     let d = 420 g ± 5 g
     let e = 75 g/dm^2 + 5 /deg - 38 mohm
+    let s = 60 deg/0.12 s ; let t = 100 mm / 2
     let f = naca("2412")
     require a within 5 % .. 20 % for b, c because "x  y"
   `));
