@@ -33,7 +33,7 @@ export const dimensions = {
 export type DimensionName = keyof typeof dimensions;
 
 export function sameDimension(a: Dimension, b: Dimension): boolean {
-  return a.every((exponent, i) => exponent === b[i]);
+  return a === b || (a[0] === b[0] && a[1] === b[1] && a[2] === b[2] && a[3] === b[3] && a[4] === b[4] && a[5] === b[5]);
 }
 
 /** The name of a dimension for people ("length", "mass"), or its SI base units when it has no name. */

@@ -15,32 +15,36 @@ export interface Settler<T> {
 interface Branch {
   readonly nominal: unknown;
   readonly spread?: ReadonlyMap<VariableId, number>;
-  readonly below: readonly (readonly [string | number, Branch])[];
+  readonly below: readonly (readonly [string, Branch])[];
   readonly variables: ReadonlySet<VariableId>;
 }
 
 const nothing: ReadonlySet<VariableId> = new Set();
 
-function compile(x: unknown): { readonly nominal: unknown; readonly branch?: Branch } {
-  if (typeof x !== "object" || x === null) return { nominal: x };
+/** Gives the nominal value of `x`; `take` gets the branch that leads to its variables, if it has any. */
+function compile(x: unknown, take: (branch: Branch) => void): unknown {
+  if (typeof x !== "object" || x === null) return x;
   if (isQuantity(x)) {
-    if (!x.spread || x.spread.size === 0) return { nominal: x.value };
-    return { nominal: x.value, branch: { nominal: x.value, spread: x.spread, below: [], variables: new Set(x.spread.keys()) } };
+    if (x.spread && x.spread.size > 0) take({ nominal: x.value, spread: x.spread, below: [], variables: new Set(x.spread.keys()) });
+    return x.value;
   }
-  const copy: Record<string | number, unknown> = Array.isArray(x) ? ([] as unknown as Record<number, unknown>) : {};
-  const below: [string | number, Branch][] = [];
+  const from = x as Readonly<Record<string, unknown>>;
+  const copy = (Array.isArray(x) ? [] : {}) as Record<string, unknown>;
+  let key = "";
+  let below: [string, Branch][] | undefined;
   let changed = false;
-  for (const [key, value] of Object.entries(x)) {
-    const part = compile(value);
-    copy[key] = part.nominal;
-    if (part.nominal !== value) changed = true;
-    if (part.branch) below.push([key, part.branch]);
+  const takeBelow = (branch: Branch) => void (below ??= []).push([key, branch]);
+  for (key in from) {
+    copy[key] = compile(from[key], takeBelow);
+    if (copy[key] !== from[key]) changed = true;
   }
   const nominal = changed ? copy : x;
-  if (below.length === 0) return { nominal };
-  const variables = below.length === 1 ? below[0][1].variables : new Set(below.flatMap(([, b]) => [...b.variables]));
-  return { nominal, branch: { nominal, below, variables } };
+  if (below) take({ nominal, below, variables: variablesBelow(below) });
+  return nominal;
 }
+
+const variablesBelow = (below: readonly (readonly [string, Branch])[]): ReadonlySet<VariableId> =>
+  below.length === 1 ? below[0][1].variables : new Set(below.flatMap(([, branch]) => [...branch.variables]));
 
 function moved(branch: Branch, variable: VariableId, sign: 1 | -1): unknown {
   if (branch.spread) return (branch.nominal as number) + sign * (branch.spread.get(variable) ?? 0);
@@ -54,7 +58,8 @@ function moved(branch: Branch, variable: VariableId, sign: 1 | -1): unknown {
 
 /** Prepares a model (plain objects, arrays, quantities) for settling many times. */
 export function settler<T>(x: T): Settler<T> {
-  const { nominal, branch } = compile(x);
+  let branch: Branch | undefined;
+  const nominal = compile(x, (found) => void (branch = found));
   return {
     nominal: nominal as Settled<T>,
     variables: branch?.variables ?? nothing,
@@ -70,5 +75,5 @@ export function settle<T>(x: T, variable?: VariableId, sign: 1 | -1 = 1): Settle
 
 /** Every variable that anything in `x` depends on. */
 export function variablesOf(x: unknown): ReadonlySet<VariableId> {
-  return compile(x).branch?.variables ?? nothing;
+  return settler(x).variables;
 }
