@@ -1,6 +1,6 @@
 import { linear, linearise, kindAfter, type Mode, type Stream } from "../layer/jacobian";
 import { stagnationShape, stagnationThickness } from "../layer/laminar";
-import { fill, leastShape, station, type Station } from "../layer/station";
+import { fill, leastShape, station } from "../layer/station";
 import { stressAtTransition } from "../layer/turbulent";
 import type { Influence } from "./influence";
 import { fillEdge, type Course, type Layers } from "./layers";

@@ -202,12 +202,12 @@ function unfold(steps: readonly Step[], solution: Float64Array, line: Course, la
   };
   const edge = new Float64Array(4);
   for (const side of [line.upper, line.lower]) {
-    let held = new Float64Array(4);
+    let held: Float64Array = new Float64Array(4);
     for (const i of side) held = advance(i, held, side === line.upper ? away : -away);
     const weights = edgeWeights(layers, line, side);
     for (let k = 0; k < 4; k++) edge[k] += weights[k] * held[k];
   }
-  let held = edge;
+  let held: Float64Array = edge;
   for (const i of line.wake) held = advance(i, held, -away);
   return change;
 }

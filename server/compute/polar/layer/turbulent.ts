@@ -52,8 +52,11 @@ export function equilibriumGradient(shape: number, reynolds: number, friction: n
   return (friction - (core / (locusA * shape)) ** 2) / locusB;
 }
 
-/** Root of the stress coefficient just behind transition over that in equilibrium. */
-export const stressAtTransition = (shape: number): number => 1.8 * Math.exp(-3.3 / (Math.max(shape, 1.1) - 1));
+/**
+ * Root of the stress coefficient just behind transition over that in equilibrium: 0.7 in Drela and Giles 1987, more behind
+ * a bubble by their later fit.
+ */
+export const stressAtTransition = (shape: number): number => Math.max(0.7, 1.8 * Math.exp(-3.3 / (Math.max(shape, 1.1) - 1)));
 
 /** Thickness of the layer over θ. */
 export const layerThickness = (shape: number): number => Math.min(12, 3.15 + 1.72 / (shape - 1) + shape);
