@@ -1,7 +1,7 @@
 import type { Piece } from "../tree";
 import { isCode, type Wording } from "./words";
 
-export const widest = 120;
+export const widest = 140;
 export const indentation = "  ";
 
 const opens = ({ text, kind }: Piece): boolean => kind === "symbol" && (text === "(" || text === "[");

@@ -93,10 +93,10 @@ describe("layout", () => {
   `));
 
   it("breaks what is too long: blocks, rows, lists", () => becomes(lines`
-    battery pack { cells = 4 ; chemistry = lipo ; capacity = 4000 mAh ; c_rating = 30 ; weight = 418 g ± 4 g ; at = (95 mm, 0 mm, -20 mm) } # main
+    battery pack { cells = 4 ; chemistry = lipo ; capacity = 4000 mAh ; c_rating = 30 ; usable = 75 % ; weight = 418 g ± 4 g ; at = (95 mm, 0 mm, -20 mm) } # main
     receiver rx {
-      outputs = [aileron_left.servo, aileron_right.servo, elevator.servo, rudder.servo, throttle.esc, [flap_left.servo, flap_right.servo]] # all
-      weight = 14 g ± 1 g ; at = (230 mm + tail_arm, 0 mm, 10 mm) ; supply = regulator_of_the_receiver ; failsafe = "throttle closed" # near
+      outputs = [aileron_left.servo, aileron_right.servo, elevator.servo, rudder.servo, throttle_of_the_left_motor.esc, [flap_left.servo, flap_right.servo]] # all
+      weight = 14 g ± 1 g ; at = (230 mm + tail_arm, 0 mm, 10 mm) ; supply = regulator_of_the_left_receiver ; failsafe = "throttle closed, flaps out" # near
     }
   `, lines`
     battery pack {  # main
@@ -104,6 +104,7 @@ describe("layout", () => {
       chemistry = lipo
       capacity  = 4000 mAh
       c_rating  = 30
+      usable    = 75 %
       weight    = 418 g ± 4 g
       at        = (95 mm, 0 mm, -20 mm)
     }
@@ -113,14 +114,14 @@ describe("layout", () => {
         aileron_right.servo,
         elevator.servo,
         rudder.servo,
-        throttle.esc,
+        throttle_of_the_left_motor.esc,
         [flap_left.servo, flap_right.servo]
       ]  # all
       # near
       weight   = 14 g ± 1 g
       at       = (230 mm + tail_arm, 0 mm, 10 mm)
-      supply   = regulator_of_the_receiver
-      failsafe = "throttle closed"
+      supply   = regulator_of_the_left_receiver
+      failsafe = "throttle closed, flaps out"
     }
   `));
 

@@ -1,6 +1,7 @@
 import { readdirSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { format } from "../../grammar/printer/format";
 import { catalogue } from "../../shared/catalogue";
 import { halfWidth } from "../../grammar/units/quantity";
 import { analyseFile, figureOf, root } from "../service";
@@ -13,6 +14,10 @@ describe.each(names)("%s", (name) => {
   it("is sound: nothing but hints, and no waiver", () => {
     expect(analysis.findings.filter((finding) => finding.severity !== "hint")).toEqual([]);
     expect(analysis.model.file.parsed.text).not.toMatch(/^\s*waive\b/m);
+  });
+
+  it("stands as the formatter would leave it", () => {
+    expect(format(analysis.model.file.parsed.text)).toBe(analysis.model.file.parsed.text);
   });
 
   it("gives every figure finite and with its dimension", () => {
