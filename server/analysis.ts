@@ -6,6 +6,7 @@ import { checkRequirements } from "./checks/require";
 import { sayIn, type Say, type System } from "./checks/say";
 import { readLimits } from "./checks/limits";
 import { readWeighed } from "./checks/weighed";
+import type { KnownMoments } from "./compute/mass/part-moments";
 import { FigureSet } from "./figures/figure-set";
 import type { Memory } from "./figures/memory";
 import { putQuickFigures, putSlowFigures } from "./figures/groups";
@@ -27,7 +28,10 @@ export class Analysis {
     if (before?.complete && sameSubstance(before.model.file, model.file)) {
       this.sets.forEach((set, i) => set.adopt(before.sets[i]));
       this.complete = true;
-    } else for (const set of this.sets) putQuickFigures(set);
+    } else {
+      const moments: KnownMoments = new WeakMap();
+      for (const set of this.sets) putQuickFigures(set, moments);
+    }
   }
 
   /** Of the text and of weights at once; of everything when the analysis is complete. In the order of the text. */

@@ -1,14 +1,15 @@
 import { putAero } from "./aero";
 import { putDamping } from "./damping";
+import type { KnownMoments } from "../compute/mass/part-moments";
 import type { FigureSet } from "./figure-set";
 import { putBalanceOnWing, putMass } from "./mass";
 import type { Memory } from "./memory";
 import { putPower } from "./power";
 import { putWing } from "./wing";
 
-/** Weights, balance and planform: what a keystroke can wait for. */
-export function putQuickFigures(set: FigureSet): void {
-  putMass(set);
+/** Weights, balance and planform: what a keystroke can wait for. `known`: moments of the parts of other loadings. */
+export function putQuickFigures(set: FigureSet, known?: KnownMoments): void {
+  putMass(set, known);
   putWing(set);
   putBalanceOnWing(set);
 }

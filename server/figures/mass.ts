@@ -1,5 +1,6 @@
 import { divide, halfWidth, quantity, subtract, type Quantity } from "../../grammar/units/quantity";
 import { massFigures } from "../compute/mass/figures";
+import type { KnownMoments } from "../compute/mass/part-moments";
 import type { Account } from "./figure";
 import type { FigureSet } from "./figure-set";
 
@@ -7,9 +8,9 @@ const mechanics = "Statics of a system of bodies: any handbook, e.g. Meriam & Kr
 const bands = "bands to first order, JCGM 100:2008";
 
 /** Weight, balance and inertia of a loading, and the weight of each part. */
-export function putMass(set: FigureSet): void {
+export function putMass(set: FigureSet, known?: KnownMoments): void {
   const { design } = set.loading;
-  const mass = massFigures(design);
+  const mass = massFigures(design, known);
   set.facts.mass = mass;
   if (!mass) return;
   const parts = [...mass.byPath].filter(([path]) => !path.includes("."));

@@ -2,7 +2,7 @@ import type { Quantity } from "../../../grammar/units/quantity";
 import { addBanded, bandedPart, bandedProperties, noBanded, type BandedSum } from "./banded";
 import type { PartMass } from "./by-path";
 import type { MassParts } from "./element";
-import { partMoments } from "./part-moments";
+import { partMoments, type KnownMoments } from "./part-moments";
 import { pathsOver } from "./paths";
 import type { MassProperties } from "./properties";
 
@@ -16,14 +16,16 @@ export interface MassFigures extends MassProperties<Quantity> {
 /**
  * Mass, CG and inertia of one loading with their bands; undefined if nothing weighs anything yet. Moments of the parts
  * add, so each part is worked out anew only for the variables it depends on, and CG and inertia follow to first order
- * (JCGM 100:2008, 5.1 and 5.2).
+ * (JCGM 100:2008, 5.1 and 5.2). What is in `known` is taken from there.
  */
-export function massFigures(design: MassParts<Quantity> & { readonly removable?: readonly string[] }): MassFigures | undefined {
+export function massFigures(
+  design: MassParts<Quantity> & { readonly removable?: readonly string[] }, known?: KnownMoments,
+): MassFigures | undefined {
   const all = noBanded();
   const empty = noBanded();
   const sums = new Map<string, BandedSum>();
   const removable = new Set(design.removable);
-  for (const [path, moments] of partMoments(design)) {
+  for (const [path, moments] of partMoments(design, known)) {
     addBanded(all, moments);
     let stays = true;
     for (const over of pathsOver(path)) {

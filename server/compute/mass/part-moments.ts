@@ -6,20 +6,30 @@ import type { MassElement, MassParts } from "./element";
 import { addMoments } from "./moments";
 import { Shapes } from "./shapes";
 
+/** Moments worked out before, by the part and the allowance added to it: the loadings of a design share most of their parts. */
+export type KnownMoments = WeakMap<object, { readonly allowance: Quantity; readonly moments: ReadonlyMap<string, BandedMoments> }>;
+
 /** Moments of everything that weighs something, by its own path, with their changes. A path comes once for each part it belongs to. */
-export function partMoments(design: MassParts<Quantity>): (readonly [path: string, moments: BandedMoments])[] {
+export function partMoments(design: MassParts<Quantity>, known: KnownMoments = new WeakMap()): (readonly [path: string, moments: BandedMoments])[] {
   const shapes = new Shapes();
-  return partsOf(design).flatMap((part) => [...bandedPaths(part, shapes)]);
+  const { allowance } = design;
+  return partsOf(design).flatMap(([whole, part]) => {
+    const before = known.get(whole);
+    if (before?.allowance === allowance) return [...before.moments];
+    const moments = bandedPaths(part, shapes);
+    known.set(whole, { allowance, moments });
+    return [...moments];
+  });
 }
 
-/** The design as single parts. Deflections don't weigh anything. */
-function partsOf({ surfaces, bodies, members, loads, allowance }: MassParts<Quantity>): MassParts<Quantity>[] {
+/** The design as single parts, each with what it is of the design. Deflections don't weigh anything. */
+function partsOf({ surfaces, bodies, members, loads, allowance }: MassParts<Quantity>): (readonly [whole: object, part: MassParts<Quantity>])[] {
   const none = { surfaces: [], bodies: [], members: [], loads: [], allowance };
   return [
-    ...surfaces.map((surface) => ({ ...none, surfaces: [{ ...surface, controls: [] }] })),
-    ...bodies.map((body) => ({ ...none, bodies: [body] })),
-    ...members.map((member) => ({ ...none, members: [member] })),
-    ...loads.map((load) => ({ ...none, loads: [load] })),
+    ...surfaces.map((surface) => [surface, { ...none, surfaces: [{ ...surface, controls: [] }] }] as const),
+    ...bodies.map((body) => [body, { ...none, bodies: [body] }] as const),
+    ...members.map((member) => [member, { ...none, members: [member] }] as const),
+    ...loads.map((load) => [load, { ...none, loads: [load] }] as const),
   ];
 }
 

@@ -46,6 +46,8 @@ export function buildDesign(root: Instance, reader: Reader, leftOut: LeftOut, lo
   return { design: { ...wholeOf(root, reader, loading), ...parts }, broken, blocks };
 }
 
+const noAllowance = plain(0);
+
 function wholeOf(root: Instance, reader: Reader, loading: Instance | undefined) {
   const airframe = only(root, "airframe");
   const air = only(root, "air");
@@ -53,7 +55,7 @@ function wholeOf(root: Instance, reader: Reader, loading: Instance | undefined) 
   return {
     title: airframe?.node?.title?.text ?? "",
     class: (typeof classWord === "string" ? classWord : "sport") as AirframeClass,
-    allowance: (airframe && reader.quantity(airframe, "allowance")) ?? plain(0),
+    allowance: (airframe && reader.quantity(airframe, "allowance")) ?? noAllowance,
     cruise: (loading && reader.quantity(loading, "cruise")) ?? (airframe && reader.quantity(airframe, "cruise")),
     field: {
       altitude: (air && reader.quantity(air, "altitude")) ?? quantity(0, dimensions.length),
