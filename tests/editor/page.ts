@@ -5,7 +5,7 @@ import { find, root } from "./fetch";
 import type { Host } from "./host";
 import { until } from "./until";
 
-const shots = join(root, "tests/editor/shots");
+const shots = join(root, ".cache/shots");
 const flags = [
   "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
   "--disable-component-update", "--disable-sync",
