@@ -61,6 +61,7 @@ function banded(
   dimension: Dimension,
   pick: (properties: MassProperties) => number,
 ): Quantity {
+  if (changed.length === 0) return quantity(pick(properties), dimension);
   const spread = new Map<VariableId, number>();
   for (const [variable, change] of changed) {
     const moved = pick(change);

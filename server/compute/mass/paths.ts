@@ -4,7 +4,8 @@ const sides: ReadonlySet<string> = new Set(["right", "left"]);
  * Every path a part counts under: its own, each it stands in, and the same without the sides of mirrored things, so
  * `ail.right` counts under `ail`, and `pods.left.motor` under `pods.left`, `pods.motor` and `pods` too.
  */
-export function pathsOver(path: string): ReadonlySet<string> {
+export function pathsOver(path: string): Iterable<string> {
+  if (!path.includes(".")) return [path];
   const found = new Set<string>();
   let open: string[] = [];
   for (const name of path.split(".")) {
