@@ -1,9 +1,9 @@
 import { linear, linearise, kindAfter, type Mode, type Stream } from "../layer/jacobian";
 import { stagnationShape, stagnationThickness } from "../layer/laminar";
 import { fill, leastShape, station } from "../layer/station";
-import { stressAtTransition } from "../layer/turbulent";
 import type { Influence } from "./influence";
 import { fillEdge, type Course, type Layers } from "./layers";
+import { begin } from "./waves";
 
 const [before, at, lin] = [station(), station(), linear()];
 
@@ -68,10 +68,7 @@ function marchTo(layers: Layers, influence: Influence, { place }: Course, from: 
   layers.turbulent[i] = turbulent ? 1 : 0;
   solveStation(layers, influence, i, turbulent ? "turbulent" : "laminar", place[i], stream);
   if (turbulent || layers.state[i] < stream.critical) return;
-  layers.turbulent[i] = 1;
-  layers.state[i] = 0.05;
-  fill(at, "turbulent", place[i], layers.theta[i], layers.mass[i], 0.05, layers.speed[i], stream.reynolds);
-  layers.state[i] = Math.max(0.01, stressAtTransition(at.shape) * at.equilibrium);
+  begin(layers, i, place[i], stream.reynolds);
   solveStation(layers, influence, i, "transition", place[i], stream);
 }
 

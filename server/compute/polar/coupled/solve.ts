@@ -2,99 +2,126 @@ import { pressureForces } from "../flow/forces";
 import { speedsAt, type PotentialFlow } from "../flow/potential";
 import { wakeFlow, type WakeFlow } from "../flow/wake";
 import type { Stream } from "../layer/jacobian";
-import { thwaitesIntegral, thwaitesShape, thwaitesTheta } from "../layer/thwaites";
-import { transitionShare } from "../layer/transition";
-import { stagnationShape, stagnationThickness } from "../layer/laminar";
-import { fill, leastShape, station } from "../layer/station";
-import { stressAtTransition } from "../layer/turbulent";
 import { influence, type Influence } from "./influence";
 import { course, type Course, type Layers } from "./layers";
 import { guess, march } from "./march";
-import { newtonStep, type Change } from "./newton";
+import { newtonStep } from "./newton";
+import { firstBelow, handOver, layNose, layStagnation } from "./nose";
+import { update } from "./update";
+import { followWaves } from "./waves";
 
+/** The flow about a section at one angle, layers and all. Coefficients on the chord, angle in rad. */
 export interface Solved {
   readonly angle: number;
-  readonly below: number;
-  readonly layers: Layers;
+  /** Whether the equations are met. If not, the rest means nothing. */
+  readonly met: boolean;
   readonly lift: number;
-  readonly moment: number;
   readonly drag: number;
-  readonly steps: number;
-  readonly error: number;
-  readonly converged: boolean;
+  /** About the quarter chord, nose up. */
+  readonly moment: number;
+  readonly layers: Layers;
+  /** The first node below the stagnation point. */
+  readonly below: number;
 }
 
-const most = 40;
+const most = 60;
 
 /** Greatest relative change of a last step: Newton's method then leaves about its square. */
 const enough = 1e-4;
 
-/** Stations by the nose whose layers are laid anew when the stagnation point has moved past one. */
-const renewed = 6;
+/** Steps after which only a share is taken: the method then goes round a fold of the closures. */
+const patience = 14;
+const tired = 0.5;
 
-/**
- * Share of the chord from which a layer is turbulent in any case. A laminar layer that separates just before the trailing
- * edge lets the equations have several solutions; in wind tunnels the unsteady wake breaks it (judgement; it brings
- * lift-curve slope and moment nearer to measurement).
- */
-const latest = 0.95;
+/** Steps after which one that would still more than double a value is the last. */
+const hopeless = 25;
 
-/** By how much waves at a station's end must fall short before its transition is moved on, lest it go to and fro. */
-const reluctance = 0.05;
+/** Sweeps along the flow that prepare a first solution. */
+const sweeps = 3;
 
-export function solveAt(flow: PotentialFlow, angle: number, stream: Stream, start?: Solved, log?: (s: string) => void): Solved {
+interface Case {
+  readonly flow: PotentialFlow;
+  readonly wake: WakeFlow;
+  readonly speeds: Float64Array;
+  readonly stream: Stream;
+}
+
+interface Stand {
+  readonly layers: Layers;
+  readonly below: number;
+  readonly influence: Influence;
+  readonly line: Course;
+}
+
+/** Solves potential flow, boundary layers and wake together; `start` is a solution at an angle near by. */
+export function solveAt(flow: PotentialFlow, angle: number, stream: Stream, start?: Solved): Solved {
   const speeds = speedsAt(flow, angle);
-  const wake = wakeFlow(flow, speeds, angle);
-  const n = flow.panels.count;
-  let below = start ? start.below : firstBelow(speeds, n);
-  let inf = influence(flow, wake, speeds, below);
-  const layers = start ? copy(start.layers) : guess(inf, course(flow.panels, wake.line, below, inf.speed), stream);
-  if (start) {
-    const by = speedsBy(inf, layers.mass);
-    const moved = stagnation(by, below, n);
-    if (moved !== below) inf = influence(flow, wake, speeds, moved);
-    for (let i = 0; i < n; i++) {
-      if (layers.turbulent[i]) continue;
-      const speed = Math.max((i < below) === (i < moved) ? by[i] : -by[i], 1e-3);
-      layers.mass[i] *= speed / layers.speed[i];
-      layers.speed[i] = (i < below) === (i < moved) ? speed : -speed;
-    }
-    const flipped = layers.speed.map(Math.abs);
-    reseat(layers, course(flow.panels, wake.line, moved, flipped), below, moved, stream);
-    below = moved;
-  }
-  let line = course(flow.panels, wake.line, below, layers.speed);
-  if (!start) for (let k = 0; k < 3; k++) march(layers, inf, line, stream);
+  const given: Case = { flow, speeds, stream, wake: wakeFlow(flow, speeds, angle) };
+  let stand = start ? fromSolved(given, start) : fromNothing(given);
   let error = Infinity;
-  let k = 0;
-  for (; k < most && error > enough; k++) {
-    const change = newtonStep(layers, inf, line, stream);
+  for (let k = 0; k < most && error > enough; k++) {
+    const change = newtonStep(stand.layers, stand.influence, stand.line, stream);
     if (!change) break;
-    const moved = apply(layers, change, line, stream);
-    error = moved.error;
-    const shifted = stagnation(layers.speed, below, n);
-    if (shifted !== below) {
-      const flipped = layers.speed.map((value, i) => (i >= Math.min(below, shifted) && i < Math.max(below, shifted) ? -value : value));
-      line = course(flow.panels, wake.line, shifted, flipped);
-      reseat(layers, line, below, shifted, stream);
-      below = shifted;
-      inf = influence(flow, wake, speeds, below);
-    }
-    line = course(flow.panels, wake.line, below, layers.speed);
-    for (const side of [line.upper, line.lower]) {
-      const i = side[0];
-      layers.theta[i] = Math.sqrt((stagnationThickness * line.place[i]) / (stream.reynolds * layers.speed[i]));
-      layers.mass[i] = stagnationShape * layers.theta[i] * layers.speed[i];
-    }
-    setTransition(layers, flow.panels.x, line, stream);
-    log?.(`${k} err ${error.toExponential(2)} rate ${moved.rate.toFixed(3)} at ${moved.at} below ${below} tr ${[line.upper, line.lower].map((s) => { const i = [...s].find((j) => layers.turbulent[j]); return i === undefined ? "-" : flow.panels.x[i].toFixed(3); })}`);
+    error = update(stand.layers, change, stand.line, k < patience ? 1 : tired);
+    if (Number.isNaN(error) || (k > hopeless && error > 1)) break;
+    stand = settled(given, stand);
   }
-  const speed = layers.speed.slice(0, n).map((value, i) => (i < below ? value : -value));
-  const { lift, moment } = pressureForces(flow.panels, speed, angle);
-  const end = inf.count - 1;
+  return { angle, met: error <= enough, ...forces(flow, stand, angle), layers: stand.layers, below: stand.below };
+}
+
+function fromNothing({ flow, wake, speeds, stream }: Case): Stand {
+  const nodes = flow.panels.count;
+  const outwards = speeds.map((value, i) => (i < nodes >> 1 ? value : -value));
+  const below = firstBelow(outwards, nodes >> 1, nodes);
+  const by = influence(flow, wake, speeds, below);
+  const line = course(flow.panels, wake.line, below, by.speed);
+  const layers = guess(by, line, stream);
+  for (let k = 0; k < sweeps; k++) march(layers, by, line, stream);
+  return { layers, below, influence: by, line: course(flow.panels, wake.line, below, layers.speed) };
+}
+
+/** The layers of another angle in the speeds of this one: laminar ones keep thickness and shape. */
+function fromSolved({ flow, wake, speeds, stream }: Case, start: Solved): Stand {
+  const nodes = flow.panels.count;
+  const layers = copied(start.layers);
+  const first = influence(flow, wake, speeds, start.below);
+  const fresh = speedsBy(first, layers.mass);
+  const below = firstBelow(fresh, start.below, nodes);
+  for (let i = 0; i < nodes; i++) {
+    if (layers.turbulent[i]) continue;
+    const passed = i < start.below !== i < below;
+    const speed = Math.max(passed ? -fresh[i] : fresh[i], 1e-3);
+    layers.mass[i] *= speed / layers.speed[i];
+    layers.speed[i] = passed ? -speed : speed;
+  }
+  handOver(layers, start.below, below);
+  layNose(layers, course(flow.panels, wake.line, below, layers.speed), stream);
+  const by = below === start.below ? first : influence(flow, wake, speeds, below);
+  return { layers, below, influence: by, line: course(flow.panels, wake.line, below, layers.speed) };
+}
+
+/** After a step: the stagnation point, the nose and transition as they now are. */
+function settled({ flow, wake, speeds, stream }: Case, stand: Stand): Stand {
+  const { layers } = stand;
+  const below = firstBelow(layers.speed, stand.below, flow.panels.count);
+  let by = stand.influence;
+  if (below !== stand.below) {
+    handOver(layers, stand.below, below);
+    layNose(layers, course(flow.panels, wake.line, below, layers.speed), stream);
+    by = influence(flow, wake, speeds, below);
+  }
+  const line = course(flow.panels, wake.line, below, layers.speed);
+  layStagnation(layers, line, stream);
+  followWaves(layers, flow.panels.x, line, stream);
+  return { layers, below, influence: by, line };
+}
+
+/** Drag by the momentum the wake has lost, carried on to infinity (H. B. Squire and A. D. Young, ARC R&M 1838, 1937). */
+function forces({ panels }: PotentialFlow, { layers, below }: Stand, angle: number): { lift: number; moment: number; drag: number } {
+  const speed = layers.speed.subarray(0, panels.count).map((value, i) => (i < below ? value : -value));
+  const end = layers.theta.length - 1;
   const shape = layers.mass[end] / layers.speed[end] / layers.theta[end];
-  const drag = 2 * layers.theta[end] * layers.speed[end] ** ((shape + 5) / 2);
-  return { angle, below, layers, lift, moment, drag, steps: k, error, converged: error <= enough };
+  return { ...pressureForces(panels, speed, angle), drag: 2 * layers.theta[end] * layers.speed[end] ** ((shape + 5) / 2) };
 }
 
 /** Speeds at all stations by the masses as they stand. */
@@ -106,113 +133,5 @@ function speedsBy({ count, speed, byMass }: Influence, mass: Float64Array): Floa
   });
 }
 
-function firstBelow(speeds: Float64Array, n: number): number {
-  let i = n >> 1;
-  while (i > 3 && speeds[i - 1] < 0) i--;
-  while (i < n - 3 && speeds[i] > 0) i++;
-  return i;
-}
-
-const copy = ({ theta, mass, state, speed, turbulent }: Layers): Layers =>
+const copied = ({ theta, mass, state, speed, turbulent }: Layers): Layers =>
   ({ theta: theta.slice(), mass: mass.slice(), state: state.slice(), speed: speed.slice(), turbulent: turbulent.slice() });
-
-/** Takes the step, or that share of it that changes nothing by more than half. */
-function apply(layers: Layers, change: Change, line: Course, _stream: Stream): { error: number; rate: number; at: string } {
-  const n = layers.theta.length;
-  let rate = 1;
-  let error = 0;
-  let at = "";
-  const near = new Set([...line.upper.slice(0, 3), ...line.lower.slice(0, 3)]);
-  for (let i = 0; i < n; i++) {
-    if (near.has(i)) continue;
-    const [t, m, u] = [change.theta[i] / layers.theta[i], change.mass[i] / layers.mass[i], change.speed[i] / Math.max(layers.speed[i], 0.2)];
-    const s = layers.turbulent[i] ? change.state[i] / layers.state[i] : change.state[i] / 10;
-    for (const [name, v] of [["t", t], ["m", m], ["u", u], ["s", s]] as const) {
-      if (Math.abs(v) > error) { error = Math.abs(v); at = name + i; }
-      const limit = v > 0 ? 1 : 0.5;
-      if (rate * Math.abs(v) > limit) rate = limit / Math.abs(v);
-    }
-  }
-  for (let i = 0; i < n; i++) {
-    const bound = near.has(i) ? 0.6 : 1;
-    layers.theta[i] += Math.max(-bound * layers.theta[i], Math.min(layers.theta[i], rate * change.theta[i]));
-    layers.mass[i] += Math.max(-bound * layers.mass[i], Math.min(layers.mass[i], rate * change.mass[i]));
-    layers.state[i] += rate * change.state[i];
-    layers.speed[i] += rate * change.speed[i];
-    if (layers.turbulent[i]) layers.state[i] = Math.min(0.3, Math.max(1e-4, layers.state[i]));
-  }
-  for (const [side, kind] of [[line.upper, "turbulent"], [line.lower, "turbulent"], [line.wake, "wake"]] as const) {
-    for (const i of side) {
-      if (layers.speed[i] > 0) layers.mass[i] = Math.max(layers.mass[i], layers.speed[i] * layers.theta[i] * leastShape(kind));
-    }
-  }
-  return { error, rate, at };
-}
-
-/** Where the flow divides now: the first node below. */
-function stagnation(speed: Float64Array, below: number, n: number): number {
-  let at = below;
-  while (at > 3 && speed[at - 1] <= 0) at--;
-  if (at === below) while (at < n - 3 && speed[at] <= 0) at++;
-  return at;
-}
-
-/** Hands nodes to the other side when the stagnation point has passed them, and lays the layers by the nose anew. */
-function reseat(layers: Layers, line: Course, from: number, to: number, { reynolds }: Stream): void {
-  for (let i = Math.min(from, to); i < Math.max(from, to); i++) {
-    layers.speed[i] = -layers.speed[i];
-    layers.state[i] = 0;
-    layers.turbulent[i] = 0;
-  }
-  for (const side of [line.upper, line.lower]) {
-    let integral = 0;
-    let [place, before] = [0, 0];
-    for (const i of side.subarray(0, renewed)) {
-      if (layers.turbulent[i]) break;
-      const speed = (layers.speed[i] = Math.max(layers.speed[i], before * 0.9, 1e-3));
-      integral += thwaitesIntegral(before, speed, line.place[i] - place);
-      layers.theta[i] = thwaitesTheta(integral, speed, reynolds);
-      const rise = (speed - before) / (line.place[i] - place);
-      layers.mass[i] = speed * layers.theta[i] * thwaitesShape(layers.theta[i] ** 2 * reynolds * rise);
-      [place, before] = [line.place[i], speed];
-    }
-  }
-}
-
-const [p, q] = [station(), station()];
-
-/** Follows the waves along each side as the layers now stand, and sets which stations are turbulent. */
-function setTransition(layers: Layers, x: Float64Array, line: Course, stream: Stream): void {
-  const { reynolds, critical } = stream;
-  for (const side of [line.upper, line.lower]) {
-    let waves = 0;
-    let turbulent = false;
-    fillAt(p, layers, side[0], line, 0, reynolds);
-    layers.state[side[0]] = 0;
-    layers.turbulent[side[0]] = 0;
-    for (let k = 1; k < side.length; k++) {
-      const i = side[k];
-      if (!turbulent) {
-        fillAt(q, layers, i, line, 0, reynolds);
-        p.state = waves;
-        if (transitionShare(p, q, critical, reynolds) < (layers.turbulent[i] && !layers.turbulent[side[k - 1]] ? 1 + reluctance : 1) || x[i] > latest) turbulent = true;
-        else waves += 0.5 * (q.place - p.place) * (p.growth + q.growth);
-      }
-      if (!turbulent) {
-        layers.state[i] = waves;
-        layers.turbulent[i] = 0;
-        fillAt(p, layers, i, line, waves, reynolds);
-      } else if (!layers.turbulent[i]) {
-        layers.turbulent[i] = 1;
-        fill(q, "turbulent", line.place[i], layers.theta[i], layers.mass[i], 0.05, layers.speed[i], reynolds);
-        layers.state[i] = Math.max(0.02, stressAtTransition(q.shape) * q.equilibrium);
-      }
-    }
-  }
-}
-
-function fillAt(out: ReturnType<typeof station>, layers: Layers, i: number, line: Course, state: number, reynolds: number): void {
-  fill(out, "laminar", line.place[i], layers.theta[i], layers.mass[i], state, layers.speed[i], reynolds);
-}
-
-export type { Influence, WakeFlow };

@@ -30,10 +30,10 @@ export function turbulentFriction(shape: number, reynolds: number): number {
 
 /**
  * Equilibrium locus G = A √(1 + B β) (F. H. Clauser). Published B are 0.75 (Drela and Giles) and 0.83 (van Rooij 1996,
- * for thick sections near stall); 0.8 gives the maximum lift measured at low Reynolds numbers without bias.
+ * for thick sections near stall); 0.79 gives the maximum lift measured at low Reynolds numbers without bias.
  */
 const locusA = 6.7;
-const locusB = 0.8;
+const locusB = 0.79;
 
 /** Speed at which the wall layer slips, over the outer speed. */
 export const slip = (shape: number, energy: number): number =>
