@@ -45,6 +45,26 @@ describe("any other edit", () => {
     const [, moved] = versions(design, design.replace("250 mm", "251 mm"));
     expect(moved.complete).toBe(false);
   });
+  it.each([
+    ["a quoted # is no comment", design.replace('"Dunlin"', '"Dun#lin"'), design.replace('"Dunlin"', '"Dun#lon"')],
+    ["a comment begun before code", design, design.replace("battery pack", "# battery pack")],
+    ["a comment ended", `# a${design}`, `# a\n${design}`],
+  ])("%s: it counts", (_, one, other) => {
+    const service = createAirframeService({ text: () => undefined });
+    service.update({ uri, text: one, version: 1 });
+    service.analysis(uri)!.finishNow();
+    service.update({ uri, text: other, version: 2 });
+    expect(service.analysis(uri)!.complete).toBe(false);
+  });
+  it("within a comment it costs nothing, ends of the file included", () => {
+    for (const [one, other] of [[`${design}# a`, `${design}# ab`], [`#\n${design}`, `#"#\n${design}`]]) {
+      const service = createAirframeService({ text: () => undefined });
+      service.update({ uri, text: one, version: 1 });
+      service.analysis(uri)!.finishNow();
+      service.update({ uri, text: other, version: 2 });
+      expect(service.analysis(uri)!.complete).toBe(true);
+    }
+  });
   it.each([["a line end between entries", design.replace(" ; weight = 60 g", "\n weight = 60 g")], ["a string", design.replace("Dunlin", "Dun lin")]])(
     "%s counts as text", (_, other) => {
       const service = createAirframeService({ text: () => undefined });
