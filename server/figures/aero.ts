@@ -33,7 +33,9 @@ export function* putAero(set: FigureSet, memory: Memory): Generator<void, Solved
   }
   const solved: Solved<PitchStability> = { middle, changes };
   const inputs = inputsOf(set, middle);
-  const account = (formula: string): Account => ({ formula, inputs, source: lattice, notModelled: `${latticeAccount} ${bodyAccount} ${neutralPointAccount}` });
+  const account = (formula: string): Account => ({
+    formula: `${formula}. ${latticeAccount} ${bodyAccount}`, inputs, source: lattice, notModelled: neutralPointAccount,
+  });
   set.put("aero.lift_slope", banded(solved, "per_angle", (p) => p.liftSlope), account("lift of all surfaces per radian / (dynamic pressure × wing area)"));
   set.put("aero.moment_slope", banded(solved, "per_angle", (p) => p.momentSlope),
     account("pitching moment of surfaces and bodies per radian about the quarter of the mean chord / (dynamic pressure × wing area × mean chord)"));

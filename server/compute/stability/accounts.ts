@@ -20,5 +20,5 @@ export const bodyYawAccount =
   "less in truth.";
 
 export const neutralPointAccount =
-  "Controls fixed, propeller off, small angles. Not modelled: propeller normal force and slipstream, flow that separates, the " +
+  "propeller normal force and slipstream (controls are fixed, the propeller off, angles small), flow that separates, the " +
   "loss of speed in the wing's wake at the tail, ground, compressibility, bending of the structure.";
