@@ -11,7 +11,7 @@ export const bodyAccount =
 
 export const lateralAccount =
   "The lattice takes the wind of a sideslip or turn as it meets each point, x along the flow; forces on the bound vortices and the " +
-  "induced drag. Not modelled: how a body over or under a wing bends the wind of a sideslip (a high wing adds dihedral effect, a " +
+  "induced drag. Left out: how a body over or under a wing bends the wind of a sideslip (a high wing adds dihedral effect, a " +
   "low one takes some away), fins standing on a body, the sideways drift of wakes and the wind across the tips, drag of viscosity, " +
   "propellers.";
 
