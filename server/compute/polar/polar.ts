@@ -16,8 +16,8 @@ export type PolarDoubt =
   | "no_stall"
   /** High camber at a small Reynolds number: such sections fail suddenly, which is not foreseen. */
   | "high_camber"
-  /** The equations were met at some angles only. */
-  | "gaps";
+  /** Some angles were only solved with waves that break earlier than in a quiet stream: drag is then too low. */
+  | "eased";
 
 /** A section's polar at one Reynolds number, from attached flow to the limit of lift. Angles in rad. */
 export interface Polar extends Summary {
@@ -65,7 +65,7 @@ function polarAt(flow: PotentialFlow, reynolds: number): Polar | undefined {
   if (reynolds < 100_000) doubts.push("low_reynolds");
   if (summary.zeroLiftAngle < highCamber.zeroLift && reynolds < highCamber.reynolds) doubts.push("high_camber");
   if (!swept.stalled) doubts.push("no_stall");
-  if (swept.missed > 0) doubts.push("gaps");
+  if (swept.points.some(({ eased }) => eased)) doubts.push("eased");
   return { reynolds, ...summary, points, doubts };
 }
 

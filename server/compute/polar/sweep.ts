@@ -19,85 +19,105 @@ const lowest = -0.4;
 
 export interface Sweep {
   /** By rising angle. */
-  readonly points: readonly Solved[];
+  readonly points: readonly Found[];
   /** Whether lift was seen to fall at the upper end. */
   readonly stalled: boolean;
-  /** Angles within at which the equations were not met. */
-  readonly missed: number;
 }
 
-/** Waves that break early leave short bubbles; from there the layers are let go to those of the stream, in two steps. */
-const early = [3, 6];
+/** A solution; `eased` if it was only found with waves that break earlier than in the stream asked for. */
+export interface Found extends Solved {
+  readonly eased: boolean;
+}
+
+/** Amplitudes by which a solution is led up to that of the stream, as shares of it. */
+const ladder = [1 / 3, 1 / 2, 2 / 3, 5 / 6];
+
+/** Lift may differ by this much from that of the last angle carried on at 2π; more is another branch of solutions. */
+const jump = 0.35;
 
 /** Solves at angle after angle, each from the one before: up until lift has fallen, down until lift is well negative. */
 export function sweep(flow: PotentialFlow, stream: Stream): Sweep {
   const start = startOf(flow, stream);
-  if (!start) return { points: [], stalled: false, missed: 0 };
+  if (!start) return { points: [], stalled: false };
   const up = run(flow, stream, start, 1);
+  if (isSymmetric(flow)) {
+    const above = [...run(flow, stream, start, -1).points.reverse(), start, ...up.points].filter(({ angle }) => angle > step / 2);
+    return { points: [...above.map(mirrored).reverse().filter(({ lift }) => lift > lowest), ...above], stalled: up.stalled };
+  }
   const down = run(flow, stream, start, -1);
-  return { points: [...down.points.reverse(), start, ...up.points], stalled: up.stalled, missed: up.missed + down.missed };
+  return { points: [...down.points.reverse(), start, ...up.points], stalled: up.stalled };
 }
 
-function startOf(flow: PotentialFlow, stream: Stream): Solved | undefined {
+const isSymmetric = ({ panels: { y, count } }: PotentialFlow): boolean => y.every((value, i) => Math.abs(value + y[count - 1 - i]) < 1e-5);
+
+const mirrored = (found: Found): Found => ({ ...found, angle: -found.angle, lift: -found.lift, moment: -found.moment });
+
+function startOf(flow: PotentialFlow, stream: Stream): Found | undefined {
   const low = inviscidZeroLift(flow) + fromZeroLift;
   const middle = Math.max(low, (low + evenAngle(flow)) / 2);
-  for (const offset of [0, 1, -1, 2, -2, 3, -3, 5, -5]) {
+  let spare: Found | undefined;
+  for (const offset of [0, 1, -1, 2, -2, 3, -3]) {
     const start = freshAt(flow, step * (Math.round(middle / step) + offset), stream);
-    if (start) return start;
+    if (start && !start.eased) return start;
+    spare ??= start;
   }
-  return undefined;
+  return spare;
 }
 
 /**
  * A solution without a neighbour to start from. The equations may have others, with a laminar layer that separates for
- * good; coming from early transition finds the one whose bubble is closed.
+ * good; coming from early transition finds the one whose bubble is closed. Where it can't be led all the way, the last.
  */
-function freshAt(flow: PotentialFlow, angle: number, stream: Stream): Solved | undefined {
+function freshAt(flow: PotentialFlow, angle: number, stream: Stream): Found | undefined {
   let found: Solved | undefined;
-  for (const critical of early.filter((value) => value < stream.critical)) {
-    const next = solveAt(flow, angle, { ...stream, critical }, found);
+  for (const share of ladder) {
+    const next = solveAt(flow, angle, { ...stream, critical: share * stream.critical }, found);
     if (next.met) found = next;
+    else if (found) break;
   }
-  found = solveAt(flow, angle, stream, found);
-  return found.met ? found : undefined;
+  const last = solveAt(flow, angle, stream, found);
+  if (last.met) return { ...last, eased: false };
+  return found && { ...found, eased: true };
 }
 
 interface Run {
-  readonly points: Solved[];
+  readonly points: Found[];
   readonly stalled: boolean;
-  readonly missed: number;
 }
 
-function run(flow: PotentialFlow, stream: Stream, start: Solved, sign: 1 | -1): Run {
-  const points: Solved[] = [];
+function run(flow: PotentialFlow, stream: Stream, start: Found, sign: 1 | -1): Run {
+  const points: Found[] = [];
   let last = start;
   let best = start.lift;
   let failures = 0;
-  let missed = 0;
   for (let angle = start.angle + sign * step; Math.abs(angle) < farthest && failures < 3; angle += sign * step) {
     const found = nextAt(flow, angle, stream, last);
     if (!found) {
       failures++;
       continue;
     }
-    missed += failures;
     failures = 0;
     points.push(found);
     last = found;
     best = Math.max(best, found.lift);
-    if (sign > 0 && found.lift < best - fall) return { points, stalled: true, missed };
+    if (sign > 0 && found.lift < best - fall) return { points, stalled: true };
     if (sign < 0 && found.lift < lowest) break;
   }
-  return { points, stalled: false, missed };
+  return { points, stalled: false };
 }
 
 /** From the last solution; if that fails by way of half the step, and if that fails afresh. */
-function nextAt(flow: PotentialFlow, angle: number, stream: Stream, last: Solved): Solved | undefined {
+function nextAt(flow: PotentialFlow, angle: number, stream: Stream, last: Found): Found | undefined {
+  const follows = ({ lift }: Solved) => Math.abs(lift - last.lift - 2 * Math.PI * (angle - last.angle)) < jump + (angle > last.angle ? 0.2 : 0);
   const direct = solveAt(flow, angle, stream, last);
-  if (direct.met) return direct;
+  if (direct.met && follows(direct)) return { ...direct, eased: false };
   const half = solveAt(flow, (angle + last.angle) / 2, stream, last);
   const second = half.met ? solveAt(flow, angle, stream, half) : undefined;
-  return second?.met ? second : freshAt(flow, angle, stream);
+  if (second?.met && follows(second)) return { ...second, eased: false };
+  const eased = solveAt(flow, angle, { ...stream, critical: ladder[3] * stream.critical }, last);
+  if (eased.met && follows(eased)) return { ...eased, eased: true };
+  const fresh = freshAt(flow, angle, stream);
+  return fresh && follows(fresh) ? fresh : undefined;
 }
 
 function inviscidZeroLift({ level, upright, panels }: PotentialFlow): number {
