@@ -59,7 +59,7 @@ export function polarsOf(shape: SectionShape): PolarsOf {
 function polarAt(flow: PotentialFlow, reynolds: number): Polar | undefined {
   const swept = sweep(flow, { reynolds, critical });
   const points = swept.points.map(pointOf);
-  const summary = summarise(points);
+  const summary = summarise(points, swept.symmetric);
   if (!summary) return undefined;
   const doubts: PolarDoubt[] = [];
   if (reynolds < 100_000) doubts.push("low_reynolds");

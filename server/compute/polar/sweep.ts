@@ -1,4 +1,5 @@
-import type { PotentialFlow } from "./flow/potential";
+import { pressureForces } from "./flow/forces";
+import { speedsAt, type PotentialFlow } from "./flow/potential";
 import { solveAt, type Solved } from "./coupled/solve";
 import type { Stream } from "./layer/jacobian";
 
@@ -22,6 +23,7 @@ export interface Sweep {
   readonly points: readonly Found[];
   /** Whether lift was seen to fall at the upper end. */
   readonly stalled: boolean;
+  readonly symmetric: boolean;
 }
 
 /** A solution; `eased` if it was only found with waves that break earlier than in the stream asked for. */
@@ -32,37 +34,48 @@ export interface Found extends Solved {
 /** Amplitudes by which a solution is led up to that of the stream, as shares of it. */
 const ladder = [1 / 3, 1 / 2, 2 / 3, 5 / 6];
 
-/** Lift may differ by this much from that of the last angle carried on at 2π; more is another branch of solutions. */
-const jump = 0.35;
+/** A start that keeps less than this of the lift of potential flow may be one of the other solutions. */
+const attached = 0.8;
+
+/** Lift this far from where the last two angles point to may be another branch of solutions: others are then tried. */
+const sudden = 0.06;
+
+/** No solution farther off than this is taken. */
+const jump = 0.5;
 
 /** Solves at angle after angle, each from the one before: up until lift has fallen, down until lift is well negative. */
 export function sweep(flow: PotentialFlow, stream: Stream): Sweep {
   const start = startOf(flow, stream);
-  if (!start) return { points: [], stalled: false };
+  const symmetric = isSymmetric(flow);
+  if (!start) return { points: [], stalled: false, symmetric };
   const up = run(flow, stream, start, 1);
-  if (isSymmetric(flow)) {
+  if (symmetric) {
     const above = [...run(flow, stream, start, -1).points.reverse(), start, ...up.points].filter(({ angle }) => angle > step / 2);
-    return { points: [...above.map(mirrored).reverse().filter(({ lift }) => lift > lowest), ...above], stalled: up.stalled };
+    return { points: [...above.map(mirrored).reverse().filter(({ lift }) => lift > lowest), ...above], stalled: up.stalled, symmetric };
   }
   const down = run(flow, stream, start, -1);
-  return { points: [...down.points.reverse(), start, ...up.points], stalled: up.stalled };
+  return { points: [...down.points.reverse(), start, ...up.points], stalled: up.stalled, symmetric };
 }
 
-const isSymmetric = ({ panels: { y, count } }: PotentialFlow): boolean => y.every((value, i) => Math.abs(value + y[count - 1 - i]) < 1e-5);
+const isSymmetric = ({ panels: { y, count } }: PotentialFlow): boolean => y.every((value, i) => Math.abs(value + y[count - 1 - i]) < 1e-4);
 
 const mirrored = (found: Found): Found => ({ ...found, angle: -found.angle, lift: -found.lift, moment: -found.moment });
 
 function startOf(flow: PotentialFlow, stream: Stream): Found | undefined {
   const low = inviscidZeroLift(flow) + fromZeroLift;
   const middle = Math.max(low, (low + evenAngle(flow)) / 2);
-  let spare: Found | undefined;
+  const found: Found[] = [];
   for (const offset of [0, 1, -1, 2, -2, 3, -3]) {
     const start = freshAt(flow, step * (Math.round(middle / step) + offset), stream);
-    if (start && !start.eased) return start;
-    spare ??= start;
+    if (!start) continue;
+    if (!start.eased && attachment(flow, start) > attached) return start;
+    found.push(start);
   }
-  return spare;
+  return found.sort((a, b) => attachment(flow, b) - attachment(flow, a))[0];
 }
+
+/** Lift over that of potential flow. */
+const attachment = (flow: PotentialFlow, { angle, lift }: Found): number => lift / pressureForces(flow.panels, speedsAt(flow, angle), angle).lift;
 
 /**
  * A solution without a neighbour to start from. The equations may have others, with a laminar layer that separates for
@@ -87,16 +100,17 @@ interface Run {
 
 function run(flow: PotentialFlow, stream: Stream, start: Found, sign: 1 | -1): Run {
   const points: Found[] = [];
-  let last = start;
+  let [last, slope] = [start, 2 * Math.PI];
   let best = start.lift;
   let failures = 0;
   for (let angle = start.angle + sign * step; Math.abs(angle) < farthest && failures < 3; angle += sign * step) {
-    const found = nextAt(flow, angle, stream, last);
+    const found = nextAt(flow, angle, stream, last, last.lift + slope * (angle - last.angle));
     if (!found) {
       failures++;
       continue;
     }
     failures = 0;
+    slope = (found.lift - last.lift) / (angle - last.angle);
     points.push(found);
     last = found;
     best = Math.max(best, found.lift);
@@ -106,18 +120,38 @@ function run(flow: PotentialFlow, stream: Stream, start: Found, sign: 1 | -1): R
   return { points, stalled: false };
 }
 
-/** From the last solution; if that fails by way of half the step, and if that fails afresh. */
-function nextAt(flow: PotentialFlow, angle: number, stream: Stream, last: Found): Found | undefined {
-  const follows = ({ lift }: Solved) => Math.abs(lift - last.lift - 2 * Math.PI * (angle - last.angle)) < jump + (angle > last.angle ? 0.2 : 0);
-  const direct = solveAt(flow, angle, stream, last);
-  if (direct.met && follows(direct)) return { ...direct, eased: false };
-  const half = solveAt(flow, (angle + last.angle) / 2, stream, last);
-  const second = half.met ? solveAt(flow, angle, stream, half) : undefined;
-  if (second?.met && follows(second)) return { ...second, eased: false };
-  const eased = solveAt(flow, angle, { ...stream, critical: ladder[3] * stream.critical }, last);
-  if (eased.met && follows(eased)) return { ...eased, eased: true };
-  const fresh = freshAt(flow, angle, stream);
-  return fresh && follows(fresh) ? fresh : undefined;
+/**
+ * From the last solution; if that fails or jumps away from the lift awaited, by way of half the step, with waves that break
+ * earlier, or afresh. The one nearest to what was awaited; an eased one only for want of others.
+ */
+function nextAt(flow: PotentialFlow, angle: number, stream: Stream, last: Found, awaited: number): Found | undefined {
+  const off = ({ lift }: Found) => Math.abs(lift - awaited);
+  const tries = [
+    () => direct(flow, angle, stream, last),
+    () => {
+      const half = solveAt(flow, (angle + last.angle) / 2, stream, last);
+      return half.met ? direct(flow, angle, stream, half) : undefined;
+    },
+    () => freshAt(flow, angle, stream),
+    () => {
+      const eased = solveAt(flow, angle, { ...stream, critical: ladder[3] * stream.critical }, last);
+      return eased.met ? { ...eased, eased: true } : undefined;
+    },
+  ];
+  const found: Found[] = [];
+  for (const attempt of tries) {
+    const next = attempt();
+    if (!next || off(next) > jump) continue;
+    if (!next.eased && off(next) < sudden) return next;
+    found.push(next);
+  }
+  const plain = found.filter(({ eased }) => !eased);
+  return (plain.length > 0 ? plain : found).sort((a, b) => off(a) - off(b))[0];
+}
+
+function direct(flow: PotentialFlow, angle: number, stream: Stream, start: Solved): Found | undefined {
+  const solved = solveAt(flow, angle, stream, start);
+  return solved.met ? { ...solved, eased: false } : undefined;
 }
 
 function inviscidZeroLift({ level, upright, panels }: PotentialFlow): number {

@@ -29,9 +29,13 @@ const most = 60;
 /** Greatest relative change of a last step: Newton's method then leaves about its square. */
 const enough = 1e-4;
 
-/** Steps after which only a share is taken: the method then goes round a fold of the closures. */
+/**
+ * Steps after which only a share is taken and a greater change is enough: transition then goes to and fro about a station,
+ * which moves lift by less than 0.001.
+ */
 const patience = 14;
 const tired = 0.5;
+const loose = 5e-3;
 
 /** Steps after which one that would still more than double a value is the last. */
 const hopeless = 25;
@@ -59,14 +63,14 @@ export function solveAt(flow: PotentialFlow, angle: number, stream: Stream, star
   const given: Case = { flow, speeds, stream, wake: wakeFlow(flow, speeds, angle) };
   let stand = start ? fromSolved(given, start) : fromNothing(given);
   let error = Infinity;
-  for (let k = 0; k < most && error > enough; k++) {
+  for (let k = 0; k < most && error > (k < patience ? enough : loose); k++) {
     const change = newtonStep(stand.layers, stand.influence, stand.line, stream);
     if (!change) break;
     error = update(stand.layers, change, stand.line, k < patience ? 1 : tired);
     if (Number.isNaN(error) || (k > hopeless && error > 1)) break;
     stand = settled(given, stand);
   }
-  return { angle, met: error <= enough, ...forces(flow, stand, angle), layers: stand.layers, below: stand.below };
+  return { angle, met: error <= loose, ...forces(flow, stand, angle), layers: stand.layers, below: stand.below };
 }
 
 function fromNothing({ flow, wake, speeds, stream }: Case): Stand {
