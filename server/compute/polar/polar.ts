@@ -36,7 +36,7 @@ export const polarRange: readonly [number, number] = [40_000, 3_000_000];
  */
 const critical = 9;
 
-const perSide = 70;
+const perSide = 60;
 
 /** Camber as angle of no lift, rad, from which `high_camber` is said, below the Reynolds number given. */
 const highCamber = { zeroLift: -0.15, reynolds: 150_000 };

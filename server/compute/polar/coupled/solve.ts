@@ -33,9 +33,8 @@ const enough = 1e-4;
  * Steps after which only a share is taken and a greater change is enough: transition then goes to and fro about a station,
  * which moves lift by less than 0.001.
  */
-const patience = 14;
-const tired = 0.5;
-const loose = 5e-3;
+const patience = 10;
+const loose = 1e-2;
 
 /** Steps after which one that would still more than double a value is the last. */
 const hopeless = 25;
@@ -66,7 +65,7 @@ export function solveAt(flow: PotentialFlow, angle: number, stream: Stream, star
   for (let k = 0; k < most && error > (k < patience ? enough : loose); k++) {
     const change = newtonStep(stand.layers, stand.influence, stand.line, stream);
     if (!change) break;
-    error = update(stand.layers, change, stand.line, k < patience ? 1 : tired);
+    error = update(stand.layers, change, stand.line, k < patience ? 1 : k < 2 * patience ? 0.5 : 0.25);
     if (Number.isNaN(error) || (k > hopeless && error > 1)) break;
     stand = settled(given, stand);
   }

@@ -5,7 +5,10 @@ import { stressAtTransition } from "../layer/turbulent";
 import { fillStation, type Course, type Layers } from "./layers";
 
 /** By how much waves at a station must fall short before its transition is moved on, lest it go to and fro. */
-const reluctance = 0.05;
+const reluctance = 0.1;
+
+/** Stations by which transition may move downstream at once: behind it the layers are turbulent, and waves seem not to grow. */
+const stride = 2;
 
 /**
  * Share of the chord from which a layer is turbulent in any case. A laminar layer that separates just before the trailing
@@ -22,6 +25,8 @@ export function followWaves(layers: Layers, x: Float64Array, line: Course, strea
   const { place } = line;
   for (const side of [line.upper, line.lower]) {
     let turbulent = false;
+    const old = side.findIndex((i) => layers.turbulent[i] === 1);
+    const farthest = old < 0 ? side.length : old + stride;
     layers.state[side[0]] = 0;
     layers.turbulent[side[0]] = 0;
     fillStation(before, layers, side[0], "laminar", place[side[0]], reynolds);
@@ -30,7 +35,7 @@ export function followWaves(layers: Layers, x: Float64Array, line: Course, strea
       if (!turbulent) {
         fillStation(at, layers, i, "laminar", place[i], reynolds);
         const wasFirst = layers.turbulent[i] === 1 && layers.turbulent[side[k - 1]] === 0;
-        turbulent = x[i] > latest || transitionShare(before, at, critical, reynolds) < (wasFirst ? 1 + reluctance : 1);
+        turbulent = x[i] > latest || k >= farthest || transitionShare(before, at, critical, reynolds) < (wasFirst ? 1 + reluctance : 1);
       }
       if (turbulent) {
         if (!layers.turbulent[i]) begin(layers, i, place[i], reynolds);
