@@ -7,6 +7,7 @@ import { formatFiles } from "./format";
 import { Failure, type Io } from "./io";
 import { newDesign } from "./new";
 import type { OpenOptions } from "./open";
+import { polar, type PolarOptions } from "./polar";
 import { propeller, type PropellerOptions } from "./propeller";
 
 /** Runs the command line; `argv` without node and script. Gives the exit code. */
@@ -55,6 +56,11 @@ function program(io: Io, then: Then): Command {
   root.command("new").description("writes a small sound design to begin from")
     .argument("<file>", "a name that isn't taken")
     .action((file: string) => then(newDesign(file, io)));
+  root.command("polar").description("lift, drag and moment of a section over angle, from its shape")
+    .argument("<foil>", 'a coordinate file, - for the standard input, or naca("2412")')
+    .requiredOption("--reynolds <numbers>", "Reynolds numbers, such as 100000,200000")
+    .addOption(new Option("--format <format>", "text for people, json for programs, csv for sheets").choices(["text", "json", "csv"]).default("text"))
+    .action((foil: string, options: PolarOptions) => then(polar(foil, options, io)));
   root.command("propeller").description("thrust, power and efficiency of a propeller over airspeed")
     .requiredOption("--diameter <length>", 'of its disc: "10 in"').requiredOption("--rpm <number>", "how fast it turns")
     .option("--pitch <length>", 'as stamped on the blade: "7 in"; not needed with stations')

@@ -3,7 +3,7 @@ import type { SectionValue } from "../../../grammar/vocabulary/schema";
 import type { Section, SectionShape } from "../design/geometry";
 import { relativeUri } from "../resolve/files";
 import type { Instance } from "../resolve/instance";
-import { readCoordinates } from "./coordinates";
+import { readCoordinates } from "../coordinates/read";
 import type { Reader } from "./reader";
 
 /** A flat plate of 3 %: what a surface without a section gets. */
