@@ -45,7 +45,7 @@ export function summarise(points: readonly PolarPoint[], symmetric: boolean): Su
   const zeroLiftAngle = crossing === undefined ? fitted : Math.min(crossing + play, Math.max(crossing - play, fitted));
   const through = mean((point) => (point.angle - zeroLiftAngle) * point.lift) / mean((point) => (point.angle - zeroLiftAngle) ** 2);
   return {
-    zeroLiftAngle, liftSlope: zeroLiftAngle === fitted ? slope : through,
+    zeroLiftAngle, liftSlope: symmetric || zeroLiftAngle === fitted ? slope : through,
     moment: symmetric ? 0 : mean((point) => point.moment), liftMax, angleAtLiftMax,
     dragMin: Math.min(...rising.map((point) => point.drag)),
   };

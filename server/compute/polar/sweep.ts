@@ -50,7 +50,7 @@ export function sweep(flow: PotentialFlow, stream: Stream): Sweep {
   if (!start) return { points: [], stalled: false, symmetric };
   const up = run(flow, stream, start, 1);
   if (symmetric) {
-    const above = [...run(flow, stream, start, -1).points.reverse(), start, ...up.points].filter(({ angle }) => angle > step / 2);
+    const above = [...run(flow, stream, start, -1, step / 2).points.reverse(), start, ...up.points];
     return { points: [...above.map(mirrored).reverse().filter(({ lift }) => lift > lowest), ...above], stalled: up.stalled, symmetric };
   }
   const down = run(flow, stream, start, -1);
@@ -98,12 +98,13 @@ interface Run {
   readonly stalled: boolean;
 }
 
-function run(flow: PotentialFlow, stream: Stream, start: Found, sign: 1 | -1): Run {
+/** From a start upwards or downwards, not below the angle `least`. */
+function run(flow: PotentialFlow, stream: Stream, start: Found, sign: 1 | -1, least = -farthest): Run {
   const points: Found[] = [];
   let [last, slope] = [start, 2 * Math.PI];
   let best = start.lift;
   let failures = 0;
-  for (let angle = start.angle + sign * step; Math.abs(angle) < farthest && failures < 3; angle += sign * step) {
+  for (let angle = start.angle + sign * step; angle > least && angle < farthest && failures < 3; angle += sign * step) {
     const found = nextAt(flow, angle, stream, last, last.lift + slope * (angle - last.angle));
     if (!found) {
       failures++;

@@ -139,21 +139,26 @@ function addSpeeds(matrix: Float64Array, right: Float64Array, steps: readonly St
   const edge = rows(size);
   let current = rows(size);
   let next = rows(size);
+  // Unknowns that the rows hold: masses of the nodes passed so far.
+  let [low, high] = [0, 0];
   const advance = (i: number, away: number) => {
     const { constant, own, before, shift } = steps[i];
+    [low, high] = [Math.min(low, i), Math.max(high, i + 1)];
     for (let r = 0; r < 3; r++) {
       const slot = slots[r];
       const p = before[r * 4], q = before[r * 4 + 1], s = before[r * 4 + 2], t = before[r * 4 + 3];
       const out = next[slot];
       const [theta, mass, state, speed] = current;
-      for (let j = 0; j <= size; j++) out[j] = p * theta[j] + q * mass[j] + s * state[j] + t * speed[j];
+      for (let j = low; j < high; j++) out[j] = p * theta[j] + q * mass[j] + s * state[j] + t * speed[j];
+      for (let j = size - 1; j <= size; j++) out[j] = p * theta[j] + q * mass[j] + s * state[j] + t * speed[j];
       out[i] += own[r];
       out[size - 1] += away * shift[r];
       out[size] += constant[r];
     }
     next[1].fill(0);
     next[1][i] = 1;
-    for (let j = 0; j < size; j++) matrix[i * size + j] += next[3][j];
+    for (let j = low; j < high; j++) matrix[i * size + j] += next[3][j];
+    matrix[i * size + size - 1] += next[3][size - 1];
     right[i] -= next[3][size];
     [current, next] = [next, current];
   };
@@ -162,7 +167,8 @@ function addSpeeds(matrix: Float64Array, right: Float64Array, steps: readonly St
   const gap = line.place[first] + line.place[second];
   matrix[size * size - 1] = 1;
   for (const side of [line.upper, line.lower]) {
-    for (const row of current) row.fill(0);
+    for (const row of [...current, ...next]) row.fill(0);
+    [low, high] = [side[0], side[0] + 1];
     const away = side === line.upper ? 1 : -1;
     for (const i of side) {
       advance(i, away);
@@ -177,6 +183,8 @@ function addSpeeds(matrix: Float64Array, right: Float64Array, steps: readonly St
     }
   }
   current = edge;
+  for (const row of next) row.fill(0);
+  [low, high] = [0, size - 1];
   for (const i of line.wake) advance(i, -1);
 }
 

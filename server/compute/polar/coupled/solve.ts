@@ -27,7 +27,7 @@ export interface Solved {
 const most = 60;
 
 /** Greatest relative change of a last step: Newton's method then leaves about its square. */
-const enough = 1e-4;
+const enough = 1e-3;
 
 /**
  * Steps after which only a share is taken and a greater change is enough: transition then goes to and fro about a station,
