@@ -10,12 +10,14 @@ import type { Expression } from "./expression";
 export function undeclared(there: BlockRef, node: NamedNode, at: Expression): undefined {
   const { holder, home } = at.site;
   const { file } = at.world;
-  const throughAlias = home.file === file && there.block.file !== file;
+  const [first, second] = node.path.names;
+  // A single name can't be behind an alias: it was found beside what was copied.
+  const throughAlias = home.file === file && second !== undefined && file.uses.has(first.text);
   const { kind } = there.block;
   const why = kinds[kind]?.massive ? "what has weight is declared in the file it flies in" : "it must be declared in this file";
   const what = throughAlias ? `${there.path} stands in another file` : `the copy needs ${withArticle(kind)} "${there.path}" that is not here`;
   const fix = declaration(there, holder, file);
-  const rename = throughAlias && fix ? [{ file: file.uri, start: node.path.start, end: node.path.names[1].end, text: there.head.key }] : [];
+  const rename = throughAlias && fix ? [{ file: file.uri, start: node.path.start, end: second.end, text: there.head.key }] : [];
   return at.complain("not_declared_here", node.path, `${what}; ${why}`, fix && [{ ...fix, edits: [...fix.edits, ...rename] }]);
 }
 

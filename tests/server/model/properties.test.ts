@@ -80,6 +80,14 @@ describe.each(Object.keys(samples))("%s", (name) => {
     expect(designs(format(loose))).toEqual(designs(loose));
   });
 
+  it("survives any of its lines left out, or a brace put before it", () => {
+    const lines = samples[name].split("\n");
+    for (let i = 0; i < lines.length; i += 6) {
+      const [before, after] = [lines.slice(0, i), lines.slice(i)];
+      for (const text of [[...before, ...after.slice(1)], [...before, "}", ...after]]) analyseText(text.join("\n"), samples);
+    }
+  });
+
   it("never throws, whatever is cut out, doubled or put in", () => {
     const text = samples[name];
     const places = fc.tuple(fc.nat(text.length), fc.nat(60), fc.constantFrom("", "{", "}", "(", '"', "=", "±", " 3 m ", "\n", ";", "use", "from main"));
