@@ -30,10 +30,15 @@ export function columnsOf(runs: readonly Run[], close: number): Cuts {
 
 const endsOf = ({ links, pieces }: Run): number[] => links.flatMap(({ piece }) => [pieces[piece].left.y, pieces[piece].right.y]);
 
+/** The values by size, those within `close` of the first of them as their middle, so that a mirrored design is cut alike. */
 function distinct(values: readonly number[], close: number): number[] {
-  const kept: number[] = [];
-  for (const value of [...values].sort((a, b) => a - b)) if (!(value - kept[kept.length - 1] <= close)) kept.push(value);
-  return kept;
+  const groups: number[][] = [];
+  for (const value of [...values].sort((a, b) => a - b)) {
+    const last = groups[groups.length - 1];
+    if (last && value - last[0] <= close) last.push(value);
+    else groups.push([value]);
+  }
+  return groups.map((group) => (group[0] + group[group.length - 1]) / 2);
 }
 
 /** Columns per metre of y that a run asks for; beside its ends they grow step by step. */
