@@ -1,0 +1,22 @@
+import type { Section } from "../../model/design/geometry";
+import type { PolarDoubt } from "../polar/polar";
+
+/** What a section does at one Reynolds number. Angles in rad to its chord, moment about the quarter chord, nose up. */
+export interface SectionAir {
+  readonly reynolds: number;
+  readonly zeroLiftAngle: number;
+  /** Per radian. */
+  readonly liftSlope: number;
+  readonly moment: number;
+  /** The highest lift coefficient, and the lowest: negative, where it stalls pushing down. */
+  readonly liftMax: number;
+  readonly liftMin: number;
+  /** Drag coefficient at a lift coefficient; finite for any, and rising past the limits. */
+  readonly drag: (lift: number) => number;
+  /** Where most of it comes from: a measured table, the computed polar, or handbook values of a thin plate. */
+  readonly origin: "measured" | "computed" | "plate";
+  readonly doubts: readonly PolarDoubt[];
+}
+
+/** Undefined where it can't be known, or is not known yet: a polar that is still to be worked out. */
+export type SectionsAir = (section: Section, reynolds: number) => SectionAir | undefined;
