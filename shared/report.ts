@@ -23,12 +23,26 @@ export const reportedFinding = z.strictObject({
   figure: z.string().optional().describe("The figure it rests on."),
 });
 
+const row = z.strictObject({
+  title: z.string(),
+  unit: z.string().describe("An SI symbol."),
+  values: z.array(z.number().nullable()).describe("null where there is no answer."),
+});
+
+export const reportedSeries = z.strictObject({
+  title: z.string(),
+  x: row,
+  lines: z.array(row).describe("Each as long as x."),
+}).describe("Numbers for a plot, without bands.");
+
 export const report = z.strictObject({
   design: z.string().describe("The airframe's title; empty where it has none."),
   loadings: z.record(z.string(), z.record(z.string(), reportedFigure)).describe("By loading, then by figure."),
   findings: z.array(reportedFinding),
+  series: z.record(z.string(), z.record(z.string(), reportedSeries)).optional().describe("What plots show, by loading, then by name."),
 });
 
 export type Report = z.infer<typeof report>;
 export type ReportedFigure = z.infer<typeof reportedFigure>;
+export type ReportedSeries = z.infer<typeof reportedSeries>;
 export type ReportedFinding = z.infer<typeof reportedFinding>;

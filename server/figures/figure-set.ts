@@ -3,10 +3,12 @@ import { entryOf } from "../../shared/catalogue";
 import type { Loading } from "../model/loadings";
 import type { Facts } from "./facts";
 import type { Account, Figure } from "./figure";
+import type { Series } from "./series";
 
 /** The figures of one loading, in the order they were worked out, with the facts that checks need besides. */
 export class FigureSet {
   private readonly figures = new Map<string, Figure>();
+  private readonly plots = new Map<string, Series>();
   readonly facts: Facts = {};
   /** False until the slow work is done too: a figure that isn't there may still come. */
   complete = false;
@@ -21,9 +23,20 @@ export class FigureSet {
     this.figures.set(name, { name, entry, quantity, account });
   }
 
+  /** Takes in what a plot shows; without a line that has a value it stays absent. */
+  putSeries(series: Series): void {
+    const lines = series.lines.filter(({ values }) => values.some((value) => value !== undefined && Number.isFinite(value)));
+    if (lines.length > 0) this.plots.set(series.name, { ...series, lines });
+  }
+
+  series(): Series[] {
+    return [...this.plots.values()];
+  }
+
   /** Takes over all that was worked out of the same design. */
   adopt(other: FigureSet): void {
     for (const figure of other.all()) this.figures.set(figure.name, figure);
+    for (const series of other.series()) this.plots.set(series.name, series);
     Object.assign(this.facts, other.facts);
     this.complete = other.complete;
   }
