@@ -44,6 +44,9 @@ const highCamber = { zeroLift: -0.15, reynolds: 150_000 };
 /** Gives polars of one section. */
 export type PolarsOf = (reynolds: number) => Polar | undefined;
 
+/** The same in steps of some milliseconds each, between which a host can turn to other things, or drop it. */
+export type PolarSteps = (reynolds: number) => Generator<void, Polar | undefined>;
+
 /**
  * Polars of a section: potential flow by panels, boundary layers by integral equations, both solved together (after M.
  * Drela and M. B. Giles, AIAA Journal 25(10), 1987). Undefined for a flat plate, for digits or points that are no section,
@@ -51,13 +54,27 @@ export type PolarsOf = (reynolds: number) => Polar | undefined;
  * Not modelled: compressibility, roughness, the base of a blunt trailing edge, flow after the stall, hysteresis.
  */
 export function polarsOf(shape: SectionShape): PolarsOf {
-  const outline = outlineOf(shape);
-  const flow = outline && potentialFlow(panelled(outline, perSide));
-  return (reynolds) => flow && polarAt(flow, Math.min(polarRange[1], Math.max(polarRange[0], reynolds)));
+  const steps = polarSteps(shape);
+  return (reynolds) => {
+    const work = steps(reynolds);
+    for (;;) {
+      const step = work.next();
+      if (step.done) return step.value;
+    }
+  };
 }
 
-function polarAt(flow: PotentialFlow, reynolds: number): Polar | undefined {
-  const swept = sweep(flow, { reynolds, critical });
+/** What `polarsOf` gives, in steps. */
+export function polarSteps(shape: SectionShape): PolarSteps {
+  const outline = outlineOf(shape);
+  const flow = outline && potentialFlow(panelled(outline, perSide));
+  return function* (reynolds) {
+    return flow && (yield* polarAt(flow, Math.min(polarRange[1], Math.max(polarRange[0], reynolds))));
+  };
+}
+
+function* polarAt(flow: PotentialFlow, reynolds: number): Generator<void, Polar | undefined> {
+  const swept = yield* sweep(flow, { reynolds, critical });
   const points = swept.points.map(pointOf);
   const summary = summarise(points, swept.symmetric);
   if (!summary) return undefined;

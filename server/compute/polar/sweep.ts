@@ -43,17 +43,20 @@ const sudden = 0.06;
 /** No solution farther off than this is taken. */
 const jump = 0.5;
 
-/** Solves at angle after angle, each from the one before: up until lift has fallen, down until lift is well negative. */
-export function sweep(flow: PotentialFlow, stream: Stream): Sweep {
-  const start = startOf(flow, stream);
+/**
+ * Solves at angle after angle, each from the one before: up until lift has fallen, down until lift is well negative. Yields
+ * every few milliseconds, so that a host can turn to other things or drop it.
+ */
+export function* sweep(flow: PotentialFlow, stream: Stream): Generator<void, Sweep> {
+  const start = yield* startOf(flow, stream);
   const symmetric = isSymmetric(flow);
   if (!start) return { points: [], stalled: false, symmetric };
-  const up = run(flow, stream, start, 1);
+  const up = yield* run(flow, stream, start, 1);
   if (symmetric) {
-    const above = [...run(flow, stream, start, -1, step / 2).points.reverse(), start, ...up.points];
+    const above = [...(yield* run(flow, stream, start, -1, step / 2)).points.reverse(), start, ...up.points];
     return { points: [...above.map(mirrored).reverse().filter(({ lift }) => lift > lowest), ...above], stalled: up.stalled, symmetric };
   }
-  const down = run(flow, stream, start, -1);
+  const down = yield* run(flow, stream, start, -1);
   return { points: [...down.points.reverse(), start, ...up.points], stalled: up.stalled, symmetric };
 }
 
@@ -61,12 +64,12 @@ const isSymmetric = ({ panels: { y, count } }: PotentialFlow): boolean => y.ever
 
 const mirrored = (found: Found): Found => ({ ...found, angle: -found.angle, lift: -found.lift, moment: -found.moment });
 
-function startOf(flow: PotentialFlow, stream: Stream): Found | undefined {
+function* startOf(flow: PotentialFlow, stream: Stream): Generator<void, Found | undefined> {
   const low = inviscidZeroLift(flow) + fromZeroLift;
   const middle = Math.max(low, (low + evenAngle(flow)) / 2);
   const found: Found[] = [];
   for (const offset of [0, 1, -1, 2, -2, 3, -3]) {
-    const start = freshAt(flow, step * (Math.round(middle / step) + offset), stream);
+    const start = yield* freshAt(flow, step * (Math.round(middle / step) + offset), stream);
     if (!start) continue;
     if (!start.eased && attachment(flow, start) > attached) return start;
     found.push(start);
@@ -81,14 +84,14 @@ const attachment = (flow: PotentialFlow, { angle, lift }: Found): number => lift
  * A solution without a neighbour to start from. The equations may have others, with a laminar layer that separates for
  * good; coming from early transition finds the one whose bubble is closed. Where it can't be led all the way, the last.
  */
-function freshAt(flow: PotentialFlow, angle: number, stream: Stream): Found | undefined {
+function* freshAt(flow: PotentialFlow, angle: number, stream: Stream): Generator<void, Found | undefined> {
   let found: Solved | undefined;
   for (const share of ladder) {
-    const next = solveAt(flow, angle, { ...stream, critical: share * stream.critical }, found);
+    const next = yield* solveAt(flow, angle, { ...stream, critical: share * stream.critical }, found);
     if (next.met) found = next;
     else if (found) break;
   }
-  const last = solveAt(flow, angle, stream, found);
+  const last = yield* solveAt(flow, angle, stream, found);
   if (last.met) return { ...last, eased: false };
   return found && { ...found, eased: true };
 }
@@ -99,13 +102,13 @@ interface Run {
 }
 
 /** From a start upwards or downwards, not below the angle `least`. */
-function run(flow: PotentialFlow, stream: Stream, start: Found, sign: 1 | -1, least = -farthest): Run {
+function* run(flow: PotentialFlow, stream: Stream, start: Found, sign: 1 | -1, least = -farthest): Generator<void, Run> {
   const points: Found[] = [];
   let [last, slope] = [start, 2 * Math.PI];
   let best = start.lift;
   let failures = 0;
   for (let angle = start.angle + sign * step; angle > least && angle < farthest && failures < 3; angle += sign * step) {
-    const found = nextAt(flow, angle, stream, last, last.lift + slope * (angle - last.angle));
+    const found = yield* nextAt(flow, angle, stream, last, last.lift + slope * (angle - last.angle));
     if (!found) {
       failures++;
       continue;
@@ -125,23 +128,23 @@ function run(flow: PotentialFlow, stream: Stream, start: Found, sign: 1 | -1, le
  * From the last solution; if that fails or jumps away from the lift awaited, by way of half the step, with waves that break
  * earlier, or afresh. The one nearest to what was awaited; an eased one only for want of others.
  */
-function nextAt(flow: PotentialFlow, angle: number, stream: Stream, last: Found, awaited: number): Found | undefined {
+function* nextAt(flow: PotentialFlow, angle: number, stream: Stream, last: Found, awaited: number): Generator<void, Found | undefined> {
   const off = ({ lift }: Found) => Math.abs(lift - awaited);
   const tries = [
     () => direct(flow, angle, stream, last),
-    () => {
-      const half = solveAt(flow, (angle + last.angle) / 2, stream, last);
-      return half.met ? direct(flow, angle, stream, half) : undefined;
+    function* () {
+      const half = yield* solveAt(flow, (angle + last.angle) / 2, stream, last);
+      return half.met ? yield* direct(flow, angle, stream, half) : undefined;
     },
     () => freshAt(flow, angle, stream),
-    () => {
-      const eased = solveAt(flow, angle, { ...stream, critical: ladder[3] * stream.critical }, last);
+    function* () {
+      const eased = yield* solveAt(flow, angle, { ...stream, critical: ladder[3] * stream.critical }, last);
       return eased.met ? { ...eased, eased: true } : undefined;
     },
   ];
   const found: Found[] = [];
   for (const attempt of tries) {
-    const next = attempt();
+    const next = yield* attempt();
     if (!next || off(next) > jump) continue;
     if (!next.eased && off(next) < sudden) return next;
     found.push(next);
@@ -150,8 +153,8 @@ function nextAt(flow: PotentialFlow, angle: number, stream: Stream, last: Found,
   return (plain.length > 0 ? plain : found).sort((a, b) => off(a) - off(b))[0];
 }
 
-function direct(flow: PotentialFlow, angle: number, stream: Stream, start: Solved): Found | undefined {
-  const solved = solveAt(flow, angle, stream, start);
+function* direct(flow: PotentialFlow, angle: number, stream: Stream, start: Solved): Generator<void, Found | undefined> {
+  const solved = yield* solveAt(flow, angle, stream, start);
   return solved.met ? { ...solved, eased: false } : undefined;
 }
 

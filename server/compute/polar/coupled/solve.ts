@@ -56,8 +56,8 @@ interface Stand {
   readonly line: Course;
 }
 
-/** Solves potential flow, boundary layers and wake together; `start` is a solution at an angle near by. */
-export function solveAt(flow: PotentialFlow, angle: number, stream: Stream, start?: Solved): Solved {
+/** Solves potential flow, boundary layers and wake together; `start` is a solution at an angle near by. Yields at each step. */
+export function* solveAt(flow: PotentialFlow, angle: number, stream: Stream, start?: Solved): Generator<void, Solved> {
   const speeds = speedsAt(flow, angle);
   const given: Case = { flow, speeds, stream, wake: wakeFlow(flow, speeds, angle) };
   let stand = start ? fromSolved(given, start) : fromNothing(given);
@@ -68,6 +68,7 @@ export function solveAt(flow: PotentialFlow, angle: number, stream: Stream, star
     error = update(stand.layers, change, stand.line, k < patience ? 1 : k < 2 * patience ? 0.5 : 0.25);
     if (Number.isNaN(error) || (k > hopeless && error > 1)) break;
     stand = settled(given, stand);
+    yield;
   }
   return { angle, met: error <= loose, ...forces(flow, stand, angle), layers: stand.layers, below: stand.below };
 }
