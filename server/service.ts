@@ -29,6 +29,8 @@ interface Worked {
 export class AirframeService {
   private readonly open = new Map<string, Document>();
   private readonly parses = new Map<string, ParsedFile>();
+  /** The last text of each open file that had nothing wrong: what is read again begins from it. */
+  private readonly sound = new Map<string, ParsedFile>();
   private readonly analyses = new Map<string, Worked>();
   /** What was last worked out of each open text, outdated or not. */
   private readonly latest = new Map<string, Worked>();
@@ -46,6 +48,7 @@ export class AirframeService {
   close(uri: string): void {
     this.open.delete(uri);
     this.latest.delete(uri);
+    this.sound.delete(uri);
     this.forget(uri);
   }
 
@@ -82,8 +85,9 @@ export class AirframeService {
     if (known) return known;
     const text = this.textOf(uri);
     if (text === undefined) return undefined;
-    const parsed = parse(text);
+    const parsed = parse(text, this.sound.get(uri));
     this.parses.set(uri, parsed);
+    if (parsed.issues.length === 0 && this.open.has(uri)) this.sound.set(uri, parsed);
     return parsed;
   }
 
