@@ -11,6 +11,7 @@ import { thrustLineUnbalanced } from "./power/thrust-line-unbalanced";
 import { thrustMarginLow } from "./power/thrust-margin-low";
 import { finVolumeLow } from "./tail/fin-volume-low";
 import { tailVolumeLow } from "./tail/tail-volume-low";
+import { yawUnstable } from "./tail/yaw-unstable";
 import { loadingHigh } from "./weight/loading-high";
 import { ruleMass } from "./weight/rule-mass";
 import { weightMissing } from "./weight/weight-missing";
@@ -18,7 +19,7 @@ import { weightMissing } from "./weight/weight-missing";
 /** All checks, in the order people read them. Each stands in a file of its own beside its page. */
 export const checks: readonly Check[] = [
   weightMissing, cgOffCentre, cgAftOfLimit, cgForwardOfLimit, cgMoves,
-  tailVolumeLow, finVolumeLow, loadingHigh,
+  tailVolumeLow, finVolumeLow, yawUnstable, loadingHigh,
   thrustMarginLow, currentOverLimit, propellerOverspeed, propellerStrikes, thrustLineUnbalanced,
   channelClash, ruleMass,
 ];
