@@ -1,11 +1,8 @@
 import { add, chain, quantity, type Quantity } from "../../grammar/units/quantity";
 import { dimensions } from "../../grammar/units/dimension";
-import { bodyYawSlope } from "../compute/derivatives/body-yaw";
-import { lateralDerivatives } from "../compute/derivatives/lateral";
 import { pitchRate } from "../compute/derivatives/pitch-rate";
+import { sideDerivatives, sideSteps, type Side } from "../compute/derivatives/side";
 import { inducedDrag, spanEfficiency } from "../compute/lattice/induced-drag";
-import { lateralFlowSteps, type LateralFlow } from "../compute/lattice/lateral-flow";
-import { referenceGeometry, type ReferenceGeometry } from "../compute/planform/reference-geometry";
 import { bodyYawAccount, lateralAccount, latticeAccount } from "../compute/stability/accounts";
 import type { PitchStability } from "../compute/stability/neutral-point";
 import { banded, type Change, type Solved } from "./changes";
@@ -25,21 +22,6 @@ const liftInput: Input = { name: "at a lift coefficient of", value: `${lift}, co
 /** Strips and rows against those of the neutral point, of the shapes that only serve a band: a tenth more or less of it matters to nobody. */
 const coarse = 0.5;
 
-interface Side {
-  readonly flow: LateralFlow;
-  readonly reference: ReferenceGeometry;
-  /** Of each body, per radian of sideslip on wing area and span. */
-  readonly bodies: readonly { readonly path: string; readonly yaw: number }[];
-}
-
-function* sideSteps(shape: Shape, density: number): Generator<void, Side | undefined> {
-  const { surfaces, bodies } = shape;
-  const reference = referenceGeometry(surfaces, bodies);
-  const flow = yield* lateralFlowSteps(surfaces, { bodies, density });
-  if (!reference || !flow) return undefined;
-  return { flow, reference, bodies: bodies.map((body) => ({ path: body.path, yaw: bodyYawSlope(body) / (reference.area * reference.span) })) };
-}
-
 /** Downwash and span efficiency, and how the aircraft answers sideslip and turning. */
 export function* putDamping(set: FigureSet, memory: Memory, pitch: Solved<PitchStability>): Generator<void, void> {
   putLift(set, pitch);
@@ -56,6 +38,7 @@ export function* putDamping(set: FigureSet, memory: Memory, pitch: Solved<PitchS
   const solve = (at: Shape, density: number) => memory.recallSteps("sideslip", [at, density], () => sideSteps(at, density));
   const middle = yield* solve(shape.nominal, 1);
   if (!middle) return;
+  set.facts.side = middle;
   const changes: Change<Side>[] = [];
   for (const variable of shape.variables) {
     const up = yield* solve(shape.at(variable, 1), coarse);
@@ -87,12 +70,9 @@ function* atBalance<T, R extends Readonly<Record<string, number>>>(
   return (name) => add(add(banded({ middle: here, changes: moved }, "per_angle", (of) => of[name]), share(x, aft, name)), share(z, above, name));
 }
 
-function answers({ flow, reference, bodies }: Side, x: number, z: number) {
-  const { sideslip, rollRate, yawRate } = lateralDerivatives(flow, reference, { lift, x, z });
-  return {
-    stiffness: sideslip.yaw + bodies.reduce((sum, { yaw }) => sum + yaw, 0), dihedral: sideslip.roll,
-    rolling: rollRate.roll, yawing: yawRate.yaw,
-  };
+function answers(side: Side, x: number, z: number) {
+  const { sideslip, rollRate, yawRate } = sideDerivatives(side, { lift, x, z });
+  return { stiffness: sideslip.yaw, dihedral: sideslip.roll, rolling: rollRate.roll, yawing: yawRate.yaw };
 }
 
 function putLift(set: FigureSet, pitch: Solved<PitchStability>): void {

@@ -1,4 +1,5 @@
 import type { Quantity } from "../../grammar/units/quantity";
+import type { Side } from "../compute/derivatives/side";
 import type { MassFigures } from "../compute/mass/figures";
 import type { ReferenceGeometry } from "../compute/planform/reference-geometry";
 import type { StaticResult } from "../compute/powertrain/solve-static";
@@ -12,6 +13,7 @@ export interface Facts {
   shape?: Settler<Shape<Quantity>>;
   reference?: ReferenceGeometry;
   pitch?: PitchStability;
+  side?: Side;
   /** All powerplants standing still at full throttle: nominal volts for thrust, full charge for limits. */
   power?: { readonly nominal: StaticResult; readonly full: StaticResult };
 }
