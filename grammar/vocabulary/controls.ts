@@ -6,20 +6,19 @@ import { positive, positiveShare, share, upToDegrees, withinDegrees } from "./ra
 export const controlProperties = named({
   panel: property.reference(["panel"], {
     text: "The panel it is part of; `along` then counts along that panel. If not written: the panel it stands in, else the whole half.",
-    example: "outer", later: true,
+    example: "outer",
   }),
   along: property.stretch("ratio", {
-    text: "Where it begins and ends, as shares of the half-span, or of its panel.", example: "8 % to 96 %", default: "0 % to 100 %", later: true, range: share,
+    text: "Where it begins and ends, as shares of the half-span, or of its panel.", example: "8 % to 96 %", default: "0 % to 100 %", range: share,
   }),
   chord: property.taper("ratio", {
-    text: "Its share of the local chord, from inner `to` outer end.", example: "25 %", needed: true, unless: ["all_moving"], later: true,
-    range: positiveShare,
+    text: "Its share of the local chord, from inner `to` outer end.", example: "25 %", needed: true, unless: ["all_moving"], range: positiveShare,
   }),
   reflex: property.quantity("angle", {
-    text: "How far it stands up in neutral, as tailless models need it.", example: "3 deg", default: "0 deg", later: true, range: withinDegrees(45),
+    text: "How far it stands up in neutral, as tailless models need it.", example: "3 deg", default: "0 deg", range: withinDegrees(45),
   }),
-  joined: property.flag({ text: "Are both halves one piece, moved by one servo?", example: "yes", default: "no", later: true }),
-  all_moving: property.flag({ text: "Does the whole surface turn, with no fixed part?", example: "yes", default: "no", later: true }),
+  joined: property.flag({ text: "Are both halves one piece, moved by one servo? It then goes on through the gap between the roots.", example: "yes", default: "no" }),
+  all_moving: property.flag({ text: "Does the whole surface turn, with no fixed part?", example: "yes", default: "no" }),
   pivot: property.quantity("ratio", {
     text: "Where an all-moving surface is hinged, as a share of its root chord.", example: "25 %", later: true, range: share,
   }),
@@ -34,22 +33,25 @@ export const controlProperties = named({
   }),
 });
 
-const thrown = (way: string, example = "20 deg") =>
-  property.quantity("angle", { text: `Throw: ${way}, as its size.`, example, later: true, range: upToDegrees(90) });
+const throwing = (later: boolean) => (way: string, example = "20 deg") =>
+  property.quantity("angle", { text: `Throw: ${way}, as its size.`, example, later, range: upToDegrees(90) });
 
-const upDown = named({ up: thrown("trailing edge up"), down: thrown("trailing edge down", "12 deg") });
-const sideways = named({ left: thrown("trailing edge left", "25 deg"), right: thrown("trailing edge right", "25 deg") });
+const thrown = throwing(false);
+const thrownLater = throwing(true);
+
+const upDown = (throwOf: typeof thrown) => named({ up: throwOf("trailing edge up"), down: throwOf("trailing edge down", "12 deg") });
+const sideways = named({ left: thrownLater("trailing edge left", "25 deg"), right: thrownLater("trailing edge right", "25 deg") });
 const inPitch = named({
   pitch_up: thrown("trailing edges up when pulling the nose up"), pitch_down: thrown("trailing edges down when pushing the nose down"),
 });
-const inRoll = named({ roll_up: thrown("trailing edge up in a roll"), roll_down: thrown("trailing edge down in a roll", "12 deg") });
-const inYaw = named({ yaw_out: thrown("trailing edge outward in a yaw"), yaw_in: thrown("trailing edge inward in a yaw") });
+const inRoll = named({ roll_up: thrownLater("trailing edge up in a roll"), roll_down: thrownLater("trailing edge down in a roll", "12 deg") });
+const inYaw = named({ yaw_out: thrownLater("trailing edge outward in a yaw"), yaw_in: thrownLater("trailing edge inward in a yaw") });
 const drooped = named({ droop: thrown("trailing edges down together as flaps", "15 deg") });
 
 /** Throws of each control surface: plain ones by direction, mixed ones by what they are mixed for. */
 const throws = {
-  aileron: upDown, elevator: upDown, rudder: sideways, flap: upDown, elevon: { ...inPitch, ...inRoll },
-  ruddervator: { ...inPitch, ...inYaw }, flaperon: { ...inRoll, ...drooped }, airbrake: upDown, spoiler: upDown,
+  aileron: upDown(thrownLater), elevator: upDown(thrown), rudder: sideways, flap: upDown(thrown), elevon: { ...inPitch, ...inRoll },
+  ruddervator: { ...inPitch, ...inYaw }, flaperon: { ...inRoll, ...drooped }, airbrake: upDown(thrownLater), spoiler: upDown(thrownLater),
 } as const;
 
 const control = (name: keyof typeof throws, text: string, example: string) =>

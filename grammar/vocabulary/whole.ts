@@ -1,5 +1,5 @@
 import { allLater, kind, named, property } from "./property";
-import { altitude, atLeast, celsius, notNegative, positive, share } from "./range";
+import { altitude, atLeast, celsius, notNegative, positive, share, withinDegrees } from "./range";
 
 const classes = [
   "trainer", "sport", "aerobatic", "glider", "motor_glider", "tailless", "camera", "scale", "speed", "slow", "indoor", "seaplane",
@@ -41,7 +41,9 @@ const loadsProperties = named({
 export const loadingProperties = named({
   without: property.references(["*"], { text: "Parts left out in this loading.", example: "[camera]" }),
   with: property.references(["*"], { text: "Optional parts that are in.", example: "[ballast]" }),
-  flaps: property.quantity("angle", { text: "How far the flaps are down.", example: "20 deg", default: "0 deg", later: true }),
+  flaps: property.quantity("angle", {
+    text: "How far the flaps are down; each at most by its throw, flaperons by their droop.", example: "20 deg", default: "0 deg", range: withinDegrees(90),
+  }),
   cruise: cruise("The airspeed flown in this loading.", "as the airframe"),
 });
 

@@ -57,6 +57,7 @@ function wholeOf(root: Instance, reader: Reader, loading: Instance | undefined) 
     class: (typeof classWord === "string" ? classWord : "sport") as AirframeClass,
     allowance: (airframe && reader.quantity(airframe, "allowance")) ?? noAllowance,
     cruise: (loading && reader.quantity(loading, "cruise")) ?? (airframe && reader.quantity(airframe, "cruise")),
+    flaps: loading && reader.own(loading, "flaps"),
     field: {
       altitude: (air && reader.quantity(air, "altitude")) ?? quantity(0, dimensions.length),
       temperature: air && reader.quantity(air, "temperature"),

@@ -14,7 +14,7 @@ export const controlKinds = new Set([
 ]);
 
 const throwNames = [
-  "up", "down", "left", "right", "pitch_up", "pitch_down", "roll_up", "roll_down", "yaw_out", "yaw_in", "droop", "reflex",
+  "up", "down", "left", "right", "pitch_up", "pitch_down", "roll_up", "roll_down", "yaw_out", "yaw_in", "droop",
 ];
 
 /** A surface with both its sides, as one copy of it stands in the design. */
@@ -79,7 +79,10 @@ function controlsOf(surface: Instance, half: WrittenHalf, reader: Reader, frame:
       return q ? [[name, q]] : [];
     }));
     const servos = reader.blocks(block, "servo").map((s) => referencePath(frame, s.target, s.path));
-    return [{ path: pathIn(frame, block), kind: block.kind, along, chord, throws, allMoving, servos }];
+    return [{
+      path: pathIn(frame, block), kind: block.kind, along, chord, throws, allMoving, servos,
+      pivot: reader.quantity(block, "pivot"), reflex: reader.own(block, "reflex"), joined: reader.flag(block, "joined") === true,
+    }];
   });
 }
 

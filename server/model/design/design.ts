@@ -20,6 +20,8 @@ export interface Design<N = number> {
   /** Share added to computed structural weights for glue and paint. */
   readonly allowance: N;
   readonly cruise?: N;
+  /** How far this loading has its flaps down, rad. */
+  readonly flaps?: N;
   readonly field: Field<N>;
   readonly surfaces: readonly Surface<N>[];
   readonly bodies: readonly Body<N>[];

@@ -11,8 +11,29 @@ export type SectionShape<N = number> =
   | { readonly type: "flat"; readonly thickness: N }
   | { readonly type: "coordinates"; readonly points: readonly (readonly [number, number])[] };
 
+/** A point of a measured table: angle in rad, nose up; moment about the quarter chord, nose up. */
+export interface MeasuredPoint {
+  readonly angle: number;
+  readonly lift: number;
+  readonly drag: number;
+  readonly moment?: number;
+}
+
+export interface MeasuredRun {
+  readonly reynolds: number;
+  /** By rising angle. */
+  readonly points: readonly MeasuredPoint[];
+}
+
+/** A designer's measured table, by rising Reynolds number. */
+export interface MeasuredPolar {
+  readonly runs: readonly MeasuredRun[];
+}
+
 export interface Section<N = number> {
+  /** A thin plate where only a measured table is there. */
   readonly shape: SectionShape<N>;
+  readonly polar?: MeasuredPolar;
   /** Overrides written in the `foil` block. */
   readonly liftMax?: N;
   readonly zeroLiftAngle?: N;
@@ -75,6 +96,12 @@ export interface Control<N = number> {
   /** Throws in radians by name (`up`, `down`, `left`, …). */
   readonly throws: Readonly<Record<string, N>>;
   readonly allMoving: boolean;
+  /** Share of the root chord about which an all-moving surface turns. */
+  readonly pivot?: N;
+  /** How far it stands up in neutral, rad, trailing edge up positive. */
+  readonly reflex?: N;
+  /** Are both halves one piece? It then reaches through the gap between the roots. */
+  readonly joined?: boolean;
   /** Paths of the servos that drive it. */
   readonly servos: readonly string[];
 }

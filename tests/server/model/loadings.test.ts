@@ -53,6 +53,12 @@ describe("a loading", () => {
     const r = resolved(`airframe "x" { cruise = 12 m/s }\n${parts}loading slow { }\nloading fast { cruise = 20 m/s }`);
     expect([r.plain("slow").cruise, r.plain("fast").cruise]).toEqual([12, 20]);
   });
+
+  it("has its flaps where it says, else up", () => {
+    const r = resolved(`${parts}loading up { }\nloading down { flaps = 30 deg }`);
+    expect(r.plain("up").flaps).toBeUndefined();
+    expect(r.plain("down").flaps).toBeCloseTo(Math.PI / 6, 12);
+  });
 });
 
 describe("a block in a loading", () => {

@@ -113,6 +113,13 @@ wing s { at = (10 mm, 0 mm, 0 mm) ; foil = naca("2412")
     expect(control(body("elevator c { all_moving = yes }")).chord).toEqual([1, 1]);
   });
 
+  it("carry how they stand in neutral, whether both halves are one, and the pivot; none of it is a throw", () => {
+    const c = control(body("elevon c { chord = 25 % ; reflex = 3 deg ; pitch_up = 12 deg ; joined = yes }"));
+    expect([deg(c.reflex!), c.joined, c.pivot, Object.keys(c.throws)]).toEqual([3, true, undefined, ["pitch_up"]]);
+    const turning = control(body("elevator c { all_moving = yes ; pivot = 25 % }"));
+    expect([turning.pivot, turning.joined, turning.reflex]).toEqual([0.25, false, undefined]);
+  });
+
   it("a spar runs from one point of the surface to another, on each side", () => {
     const spars = (text: string) => resolved(text).surface("s").spars;
     const whole = spars(body("spar t { outer = 10 mm ; inner = 8 mm ; material = carbon ; chord = 25 % ; along = 0 % to 75 % }"));
