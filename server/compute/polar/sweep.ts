@@ -126,7 +126,8 @@ function* run(flow: PotentialFlow, stream: Stream, start: Found, sign: 1 | -1, l
 
 /**
  * From the last solution; if that fails or jumps away from the lift awaited, by way of half the step, with waves that break
- * earlier, or afresh. The one nearest to what was awaited; an eased one only for want of others.
+ * earlier, or afresh. Of those that jump the nearest that goes on from the last; then an eased one that does not jump, before
+ * one begun afresh, which may be another of the solutions.
  */
 function* nextAt(flow: PotentialFlow, angle: number, stream: Stream, last: Found, awaited: number): Generator<void, Found | undefined> {
   const off = ({ lift }: Found) => Math.abs(lift - awaited);
@@ -142,15 +143,15 @@ function* nextAt(flow: PotentialFlow, angle: number, stream: Stream, last: Found
       return eased.met ? { ...eased, eased: true } : undefined;
     },
   ];
-  const found: Found[] = [];
-  for (const attempt of tries) {
+  const found: { readonly next: Found; readonly rank: number }[] = [];
+  for (const [i, attempt] of tries.entries()) {
     const next = yield* attempt();
     if (!next || off(next) > jump) continue;
-    if (!next.eased && off(next) < sudden) return next;
-    found.push(next);
+    const near = off(next) < sudden;
+    if (near && !next.eased) return next;
+    found.push({ next, rank: next.eased ? (near ? 1 : 3) : i < 2 ? 0 : 2 });
   }
-  const plain = found.filter(({ eased }) => !eased);
-  return (plain.length > 0 ? plain : found).sort((a, b) => off(a) - off(b))[0];
+  return found.sort((a, b) => a.rank - b.rank || off(a.next) - off(b.next)).at(0)?.next;
 }
 
 function* direct(flow: PotentialFlow, angle: number, stream: Stream, start: Solved): Generator<void, Found | undefined> {

@@ -16,6 +16,12 @@ export interface SectionAir {
   /** Where most of it comes from: a measured table, the computed polar, or handbook values of a thin plate. */
   readonly origin: "measured" | "computed" | "plate";
   readonly doubts: readonly PolarDoubt[];
+  /**
+   * Whether `liftMin`, or a drag asked for at so low a lift, was an estimate because the polar of the section upside down is
+   * pending: it is wanted now, and what rests on it is to be asked for again. Such values are worked out when they are read,
+   * so take them by name, not by spreading the object.
+   */
+  readonly provisional?: boolean;
 }
 
 /** Undefined where it can't be known, or is not known yet: a polar that is still to be worked out. */
