@@ -25,4 +25,5 @@ it("a symmetric section lifts nothing at no angle, and below 100,000 says that i
   expect(Math.abs(polar.zeroLiftAngle!)).toBeLessThan(1e-6);
   expect(polar.doubts).toContain("low_reynolds");
   for (const { angle, lift, drag, moment } of polar.points) expect([angle, lift, drag, moment].every(Number.isFinite)).toBe(true);
-});
+// Some seconds where other tests run beside it.
+}, 30_000);
