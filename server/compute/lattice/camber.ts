@@ -1,4 +1,5 @@
 import type { Section } from "../../model/design/geometry";
+import { measuredLine } from "../section-air/measured";
 import { meanLine } from "../section/mean-line";
 import { thinSection } from "../section/thin-section";
 
@@ -16,18 +17,23 @@ export function chordPlaces(rows: number): { readonly bound: Float64Array; reado
 
 /**
  * Slopes of the mean line at the control points. A constant and a linear part are added so that the lattice gives in plane
- * flow just the zero-lift angle and moment of thin-section theory, or those the section overrides, with however few rows.
- * A section that is none counts as flat.
+ * flow just the zero-lift angle and moment of thin-section theory, or those that were measured, or that the section overrides,
+ * with however few rows. A section that is none counts as flat.
  */
 export function camberSlopes(section: Section, rows: number): Float64Array {
   const line = meanLine(section.shape) ?? { height: () => 0, slope: () => 0 };
-  const { control } = chordPlaces(rows);
-  const slopes = control.map((x) => line.slope(x));
-  const wanted = thinSection(line);
+  const thin = { ...thinSection(line), ...(section.polar ? measuredLine(section.polar) : {}) };
+  const zeroLiftAngle = section.zeroLiftAngle ?? thin.zeroLiftAngle;
+  const moment = section.moment ?? thin.moment;
+  return fitted(chordPlaces(rows).control.map((x) => line.slope(x)), { zeroLiftAngle, moment });
+}
+
+/** Slopes with a constant and a linear part added, so that in plane flow the rows give just this angle and moment. */
+export function fitted(slopes: Float64Array, wanted: { readonly zeroLiftAngle: number; readonly moment: number }): Float64Array {
   const has = planeFlow(slopes);
-  const bend = (-4 / Math.PI) * ((section.moment ?? wanted.moment) - has.moment);
-  const turn = (section.zeroLiftAngle ?? wanted.zeroLiftAngle) - has.zeroLiftAngle + bend / 2;
-  return slopes.map((slope, k) => slope + turn + bend * Math.cos((Math.PI * (k + 1)) / rows));
+  const bend = (-4 / Math.PI) * (wanted.moment - has.moment);
+  const turn = wanted.zeroLiftAngle - has.zeroLiftAngle + bend / 2;
+  return slopes.map((slope, k) => slope + turn + bend * Math.cos((Math.PI * (k + 1)) / slopes.length));
 }
 
 /** Glauert's integrals by the rule the lattice amounts to. */

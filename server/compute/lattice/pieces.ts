@@ -1,6 +1,6 @@
 import type { Body, Station, Surface } from "../../model/design/geometry";
 import { fillOf, gapOf } from "../planform/gap";
-import { sidesOf, type Side } from "../planform/sides";
+import { sidesOf, spanOf, type Side } from "../planform/sides";
 import { stationBetween, type Piece } from "../planform/station";
 import { camberSlopes } from "./camber";
 
@@ -12,6 +12,8 @@ export interface Edge {
   readonly chord: number;
   readonly twist: number;
   readonly slopes: Float64Array;
+  /** Share of the half as built, 0 at its root and 1 at its tip; less than 0 between the roots. */
+  readonly along: number;
 }
 
 /** A straight piece, seen from behind from left to right, so that its normal points up; an upright one from root to tip as on the right side. */
@@ -25,9 +27,9 @@ export interface LatticePiece {
 /** All pieces of all surfaces, gaps closed where they carry through, none reaching over the plane of symmetry. */
 export function latticePieces(surfaces: readonly Surface[], bodies: readonly Body[], rows: number): LatticePiece[] {
   const slopes = slopesByShape(rows);
-  const edge = (station: Station): Edge => {
+  const edge = (station: Station, along: number): Edge => {
     const [x, y, z] = station.leadingEdge;
-    return { x, y, z, chord: station.chord, twist: station.twist, slopes: slopes(station.section) };
+    return { x, y, z, chord: station.chord, twist: station.twist, slopes: slopes(station.section), along };
   };
   return surfaces.flatMap((surface, index) => {
     const gap = gapOf(surface, surfaces, bodies);
@@ -35,12 +37,21 @@ export function latticePieces(surfaces: readonly Surface[], bodies: readonly Bod
     return sidesOf(surface).sides.flatMap(({ side, pieces }) => {
       const all = (fills && side !== "only" ? [fills[side], ...pieces] : pieces).flatMap(splitAtPlane);
       const turned = all.length > 0 && runsLeft(side, all);
-      return all.map(({ inner, outer }): LatticePiece => {
-        const [left, right] = turned ? [outer, inner] : [inner, outer];
-        return { surface: index, side, left: edge(left), right: edge(right) };
+      const ends = sharesAlong(all, surface.halves.find((half) => half.side === side)?.panels ?? pieces);
+      return all.map(({ inner, outer }, i): LatticePiece => {
+        const [root, tip] = [edge(inner, ends[i]), edge(outer, ends[i + 1])];
+        return turned ? { surface: index, side, left: tip, right: root } : { surface: index, side, left: root, right: tip };
       });
     });
   });
+}
+
+/** Where the pieces of a half begin and end along it. They end at its tip; what lies before its root is between the roots. */
+function sharesAlong(pieces: readonly Piece[], half: readonly Piece[]): number[] {
+  const length = half.reduce((sum, piece) => sum + spanOf(piece), 0);
+  const shares = [1];
+  for (const piece of [...pieces].reverse()) shares.unshift(shares[0] - spanOf(piece) / length);
+  return shares;
 }
 
 function slopesByShape(rows: number): (section: Station["section"]) => Float64Array {
@@ -77,6 +88,7 @@ export function edgeBetween({ left, right }: Pick<LatticePiece, "left" | "right"
     z: mix(left.z, right.z),
     chord: mix(left.chord, right.chord),
     twist: mix(left.twist, right.twist),
+    along: mix(left.along, right.along),
     slopes: left.slopes === right.slopes ? left.slopes : left.slopes.map((slope, k) => mix(slope, right.slopes[k])),
   };
 }

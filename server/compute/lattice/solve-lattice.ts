@@ -4,7 +4,7 @@ import { influenceSteps } from "./influence";
 import { layLattice, type Lattice, type LatticeOptions } from "./lattice";
 import { loadsOf, type Response } from "./loads";
 import { factorSteps, solveFactored, type Factored } from "./lu";
-import { stripLoads, type StripLoad } from "./strip-loads";
+import { perStrip, stripLoads, type StripLoad } from "./strip-loads";
 import { upwashBy } from "./upwash";
 
 
@@ -28,6 +28,14 @@ export interface LatticeSolution {
   readonly downwashSlope?: number;
   /** The loads for any slope dz/dx of the surface against the stream at the control points (of the solved side). */
   readonly respond: (slope: (at: ControlPoint) => number) => Response;
+  /** With the x axis along the flow: by twist, incidence and camber. */
+  readonly zero: Response;
+  /** Circulation of each of `strips` out of that of the horseshoes, over flight speed, m. */
+  readonly stripCirculation: (of: Response) => Float64Array;
+  /** Upward velocity over flight speed that circulations cause at a point. */
+  readonly upwashOf: (of: Response) => (point: Vec3) => number;
+  /** Control points along each strip's chord. */
+  readonly rows: number;
   readonly symmetric: boolean;
   readonly unknowns: number;
   /** Paths of surfaces in the plane of symmetry, which take no part. */
@@ -37,6 +45,9 @@ export interface LatticeSolution {
 export interface ControlPoint {
   readonly path: string;
   readonly kind: SurfaceKind;
+  /** Its place in `LatticeSolution.strips`, and among the rows along the chord. */
+  readonly strip: number;
+  readonly row: number;
   readonly point: Vec3;
   /** Share of the local chord. */
   readonly chord: number;
@@ -78,6 +89,7 @@ function solutionOf(
   const unit = loads(solveFactored(factored, e.nz.map((nz) => -nz)));
   const zero = loads(solveFactored(factored, e.slope));
   if (!(unit.lift > 0) || ![unit.moment, zero.lift, zero.moment].every(Number.isFinite)) return undefined;
+  const points = controlPoints(lattice, surfaces);
   const downwash = tail && downwashSlope(lattice, tail, unit.circulation);
   return {
     liftSlope: unit.lift,
@@ -89,19 +101,29 @@ function solutionOf(
     strips: stripLoads(lattice, surfaces, unit.circulation, zero.circulation),
     upwash: upwashBy(lattice, unit.circulation),
     ...(downwash === undefined ? {} : { downwashSlope: downwash }),
-    respond: (slope) => loads(solveFactored(factored, controlPoints(lattice, surfaces).map(slope))),
+    respond: (slope) => loads(solveFactored(factored, points.map(slope))),
+    zero,
+    stripCirculation: ({ circulation }) => {
+      const solved = perStrip(lattice, circulation);
+      return lattice.symmetric ? Float64Array.from({ length: 2 * solved.length }, (_, i) => solved[i >> 1]) : solved;
+    },
+    upwashOf: ({ circulation }) => upwashBy(lattice, circulation),
+    rows: e.rows,
     symmetric: lattice.symmetric,
     unknowns: e.count,
     leftOut: [...new Set(lattice.leftOut.map(({ surface }) => surfaces[surface].path))],
   };
 }
 
-function controlPoints({ elements: e, strips, pieces }: Lattice, surfaces: readonly Surface[]): ControlPoint[] {
+function controlPoints({ elements: e, strips, pieces, symmetric }: Lattice, surfaces: readonly Surface[]): ControlPoint[] {
   return Array.from({ length: e.count }, (_, i) => {
-    const strip = strips[Math.floor(i / e.rows)];
+    const s = Math.floor(i / e.rows);
+    const strip = strips[s];
     const { path, kind } = surfaces[pieces[strip.piece].surface];
     return {
       path, kind,
+      strip: symmetric ? 2 * s : s,
+      row: i % e.rows,
       point: [e.px[i], e.py[i], e.pz[i]],
       chord: strip.middle.chord > 0 ? (e.px[i] - strip.middle.x) / strip.middle.chord : 0,
       normal: [e.ny[i], e.nz[i]],

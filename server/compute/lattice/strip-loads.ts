@@ -17,13 +17,15 @@ export interface StripLoad {
   readonly width: number;
   /** y and z of its two ends, in the sense in which circulation counts positive. */
   readonly ends: readonly [readonly [y: number, z: number], readonly [y: number, z: number]];
+  /** Where these ends lie along the half as built: 0 root, 1 tip, less than 0 between the roots. */
+  readonly along: readonly [number, number];
   /** Circulation over flight speed, m: per radian of angle of attack, and at none. Lift coefficient = 2 Γ / chord. */
   readonly circulation: { readonly slope: number; readonly zero: number };
 }
 
 export function stripLoads(lattice: Lattice, surfaces: readonly Surface[], slope: Float64Array, zero: Float64Array): StripLoad[] {
-  const { strips, pieces, images, elements: { rows } } = lattice;
-  const sum = (of: Float64Array, s: number) => of.subarray(s * rows, (s + 1) * rows).reduce((total, value) => total + value, 0);
+  const { strips, pieces, images } = lattice;
+  const [slopes, zeros] = [perStrip(lattice, slope), perStrip(lattice, zero)];
   const solved = strips.map(({ piece, left, middle, right }, s): StripLoad => {
     const { surface, side } = pieces[piece];
     return {
@@ -31,7 +33,8 @@ export function stripLoads(lattice: Lattice, surfaces: readonly Surface[], slope
       x: middle.x, y: middle.y, z: middle.z, chord: middle.chord,
       length: lengthOf({ left, right }), width: Math.abs(right.y - left.y),
       ends: [[left.y, left.z], [right.y, right.z]],
-      circulation: { slope: sum(slope, s), zero: sum(zero, s) },
+      along: [left.along, right.along],
+      circulation: { slope: slopes[s], zero: zeros[s] },
     };
   });
   if (!lattice.symmetric) return solved;
@@ -39,6 +42,12 @@ export function stripLoads(lattice: Lattice, surfaces: readonly Surface[], slope
     const { surface, side } = images[strips[s].piece];
     const [[ya, za], [yb, zb]] = strip.ends;
     const { path, kind } = surfaces[surface];
-    return [strip, { ...strip, path, kind, side, y: -strip.y, ends: [[-yb, zb], [-ya, za]] }];
+    const [a, b] = strip.along;
+    return [strip, { ...strip, path, kind, side, y: -strip.y, ends: [[-yb, zb], [-ya, za]], along: [b, a] }];
   });
+}
+
+/** The circulation of each solved strip, all its rows together. */
+export function perStrip({ strips, elements: { rows } }: Lattice, circulation: Float64Array): Float64Array {
+  return Float64Array.from(strips, (_, s) => circulation.subarray(s * rows, (s + 1) * rows).reduce((total, value) => total + value, 0));
 }

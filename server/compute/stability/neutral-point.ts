@@ -72,7 +72,7 @@ export function* neutralPointSteps({ surfaces, bodies }: Shape): Generator<void,
 }
 
 /** Height of the middle of a body's section over its nose. */
-function axisHeight(body: Body, x: number): number {
+export function axisHeight(body: Body, x: number): number {
   const from = x - body.nose[0];
   const after = body.stations.findIndex((station) => station.x >= from);
   if (after <= 0) return body.stations[after === 0 ? 0 : body.stations.length - 1].z;
