@@ -1,11 +1,11 @@
-import { add, chain, quantity, type Quantity } from "../../grammar/units/quantity";
+import { quantity, type Quantity } from "../../grammar/units/quantity";
 import { dimensions } from "../../grammar/units/dimension";
 import { pitchRate } from "../compute/derivatives/pitch-rate";
 import { sideDerivatives, sideSteps, type Side } from "../compute/derivatives/side";
 import { inducedDrag, spanEfficiency } from "../compute/lattice/induced-drag";
 import { bodyYawAccount, lateralAccount, latticeAccount } from "../compute/stability/accounts";
 import type { PitchStability } from "../compute/stability/neutral-point";
-import { banded, type Change, type Solved } from "./changes";
+import { across, banded, type Change, type Solved } from "./changes";
 import type { Account, Input } from "./figure";
 import type { FigureSet } from "./figure-set";
 import type { Memory } from "./memory";
@@ -29,8 +29,8 @@ export function* putDamping(set: FigureSet, memory: Memory, pitch: Solved<PitchS
   if (!shape || !x || !z) return;
   yield;
   const turning = ({ lattice, reference }: PitchStability, cgX: number) => ({ moment: pitchRate(lattice, reference, cgX).moment });
-  const pitching = yield* atBalance(pitch, x, z, turning);
-  set.put("stability.pitch_damping", pitching("moment"), {
+  const pitching = yield* across(pitch, { x: { quantity: x, step: 0.001 } }, (of, at) => turning(of, at.x));
+  set.put("stability.pitch_damping", pitching?.("moment", "per_angle"), {
     formula: "pitching moment about the balance point per qc̄/2V in the flow of a steady turn nose up / (dynamic pressure × wing area × mean chord)",
     inputs: named(set, "cg.x", "wing.area", "wing.mean_chord"), source,
     notModelled: `${latticeAccount} The damping of bodies and propellers, and the lag of the downwash at the tail, which adds to it.`,
@@ -45,30 +45,12 @@ export function* putDamping(set: FigureSet, memory: Memory, pitch: Solved<PitchS
     const down = yield* solve(shape.at(variable, -1), coarse);
     if (up && down) changes.push({ variable, up, down });
   }
-  putSide(set, middle, yield* atBalance({ middle, changes }, x, z, answers));
+  const of = yield* across({ middle, changes }, balancePoint(x, z), (side, at) => answers(side, at.x, at.z));
+  if (of) putSide(set, middle, (name) => of(name, "per_angle"));
 }
 
-/**
- * Numbers that depend on the balance point, per radian, with their bands: each variable's by what it does to the shape, and
- * by how it moves the balance point, with which they change straight for small moves.
- */
-function* atBalance<T, R extends Readonly<Record<string, number>>>(
-  { middle, changes }: Solved<T>, x: Quantity, z: Quantity, work: (of: T, x: number, z: number) => R,
-): Generator<void, (name: keyof R) => Quantity> {
-  const step = 0.001;
-  const here = work(middle, x.value, z.value);
-  yield;
-  const aft = work(middle, x.value + step, z.value);
-  yield;
-  const above = work(middle, x.value, z.value + step);
-  const moved: Change<R>[] = [];
-  for (const { variable, up, down } of changes) {
-    yield;
-    moved.push({ variable, up: work(up, x.value, z.value), down: work(down, x.value, z.value) });
-  }
-  const share = (place: Quantity, by: R, name: keyof R) => chain(place, 0, (by[name] - here[name]) / step, dimensions.per_angle);
-  return (name) => add(add(banded({ middle: here, changes: moved }, "per_angle", (of) => of[name]), share(x, aft, name)), share(z, above, name));
-}
+/** The balance point as what numbers rest on: a millimetre's move tells by how much they change. */
+const balancePoint = (x: Quantity, z: Quantity) => ({ x: { quantity: x, step: 0.001 }, z: { quantity: z, step: 0.001 } });
 
 function answers(side: Side, x: number, z: number) {
   const { sideslip, rollRate, yawRate } = sideDerivatives(side, { lift, x, z });
@@ -92,7 +74,7 @@ function efficiency({ lattice, reference, zeroLift, liftSlope }: PitchStability)
   return spanEfficiency(lift * reference.area, drag, reference.span);
 }
 
-function putSide(set: FigureSet, { bodies }: Side, of: (name: keyof ReturnType<typeof answers>) => Quantity): void {
+function putSide(set: FigureSet, { bodies }: Side, of: (name: keyof ReturnType<typeof answers>) => Quantity | undefined): void {
   const account = (formula: string, inputs: readonly Input[] = [], more = ""): Account => ({
     formula: `${formula} / (dynamic pressure × wing area × span)`, source,
     inputs: [...named(set, "cg.x", "cg.z", "wing.area", "wing.span"), liftInput, ...inputs], notModelled: `${latticeAccount} ${lateralAccount}${more}`,
