@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { atmosphere } from "../../server/compute/atmosphere/atmosphere";
+import { deadPropellerAccount } from "../../server/compute/drag/accounts";
 import { stoppedPropellerDrag, windmillingPropeller } from "../../server/compute/drag/stopped-propeller";
 import { expectNear } from "./near";
 import { measured, table } from "./propeller-data";
@@ -37,23 +38,28 @@ function freeWheel(rows: readonly number[][]): { readonly advance: number; reado
 }
 
 describe("a propeller turned by the flight (UIUC Propeller Database, vol. 1)", () => {
-  // Slow-flight blades are left out: there the blade model's drag is 0.4 to 0.6 of this, as its account says: measured
-  // power falls off later than the model's, as if cambered thin sections had more drag pushing backward than the model gives.
-  const ids = measured.filter(({ propeller }) => !propeller.folding && propeller.family !== "wide");
-  const found = ids.flatMap(({ id, propeller }) => {
+  const compared = (families: readonly string[]) => measured.filter(({ propeller }) => !propeller.folding && families.includes(propeller.family)).flatMap(({ id, propeller }) => {
     const rows = table(`${id}_sweep.csv`);
     const ours = windmillingPropeller(propeller, { speed: 15, air });
-    if (!rows || !ours) return [];
+    if (!rows) return [];
     const { diameter } = propeller;
-    return [{ id, tunnel: freeWheel(rows), advance: (2 * Math.PI * 15) / (ours.rotation * diameter), area: ours.area / diameter ** 2 }];
+    return [{ id, tunnel: freeWheel(rows), advance: (2 * Math.PI * 15) / (ours?.rotation ?? 0) / diameter, area: (ours?.area ?? 0) / diameter ** 2 }];
   });
+  const found = compared(["thin", "thick"]);
   const cases = found.map((each) => [each.id, each] as const);
 
-  it.skipIf(cases.length === 0)("all of them turn", () => expect(found).toHaveLength(ids.length));
   // Advance ratio: the model's of zero thrust is within 0.15 of the measured (propeller.test.ts); it moves with it.
   it.skipIf(cases.length === 0).each(cases)("%s: how fast", (_, { advance, tunnel }) => expect(Math.abs(advance - tunnel.advance)).toBeLessThan(0.15));
   // 40 %: a fifth for the straight lines, a fifth for thrust of a generic blade, both of small numbers.
   it.skipIf(cases.length === 0).each(cases)("%s: its drag", (_, { area, tunnel }) => expectNear(area, tunnel.area, 0.4));
+  it.skipIf(cases.length === 0)("slow-flight blades have too little, as the account says", () => {
+    // Measured power falls off later than the model's, as if thin cambered sections had more drag pushing backward than it gives.
+    for (const { area, tunnel } of compared(["wide"])) {
+      expect(area / tunnel.area).toBeGreaterThan(0.38);
+      expect(area / tunnel.area).toBeLessThan(0.6);
+    }
+    expect(deadPropellerAccount).toContain("slow-flight blades 40 to 62 % too low");
+  });
   it.skipIf(cases.length === 0)("neither too much nor too little on the whole: mean within 10 %", () => {
     expectNear(found.reduce((sum, { area, tunnel }) => sum + area / tunnel.area, 0) / found.length, 1, 0.1);
   });
