@@ -90,9 +90,12 @@ export const foilProperties = named({
     text: "A text file of coordinates, two columns, from the trailing edge over the upper side and back.",
     example: '"wing-root.dat"',
   }),
-  polar: property.text({ text: "A table of measured lift, drag and moment.", example: '"wing-root-polar.csv"', later: true }),
+  polar: property.text({
+    text: "A table of lift, drag and moment as measured, by Reynolds number and angle. It goes before computed polars. Without `shape` or `file`, weights take the section as a plate of 3 %.",
+    example: '"wing-root-polar.csv"',
+  }),
   lift_max: property.quantity("ratio", {
-    text: "Greatest lift coefficient of the section, in place of the estimate.", example: "1.25", later: true, range: positive,
+    text: "Greatest lift coefficient of the section, in place of the estimate.", example: "1.25", range: positive,
   }),
   zero_lift_angle: property.quantity("angle", {
     text: "Angle of the chord at which the section gives no lift, in place of the estimate.", example: "-3.5 deg", range: withinDegrees(20),

@@ -62,7 +62,7 @@ export const computed = words(`
   airframe.class airframe.allowance air.altitude air.temperature air.pressure loading.without loading.with place.at`);
 
 export const laterProperties = words(`
-  foil.polar aileron.up elevator.pivot elevon.roll_up rudder.left foil.lift_max
+  aileron.up elevator.pivot elevon.roll_up rudder.left
   battery.usable airframe.cruise loading.cruise wheel.steer aileron.servo_arm aileron.horn material.modulus material.strength material.softens_at part.file
   motor.poles propeller.measured fan.diameter esc.bec bench.thrust joint.overlap gear.travel gear.retracts servo.torque servo.speed
   servo.stall_current servo.supply receiver.failsafe receiver.supply supply.volts printer.bed air.wind loads.positive_g weighed.date`);

@@ -1,9 +1,11 @@
+import type { ValueNode } from "../../../grammar/tree";
 import { plain, type Quantity } from "../../../grammar/units/quantity";
 import type { SectionValue } from "../../../grammar/vocabulary/schema";
-import type { Section, SectionShape } from "../design/geometry";
+import type { MeasuredPolar, Section, SectionShape } from "../design/geometry";
 import { relativeUri } from "../resolve/files";
-import type { Instance } from "../resolve/instance";
+import type { Instance, SourceFile } from "../resolve/instance";
 import { readCoordinates } from "../coordinates/read";
+import { readPolarTable } from "../polar-table/read";
 import type { Reader } from "./reader";
 
 /** A flat plate of 3 %: what a surface without a section gets. */
@@ -21,14 +23,15 @@ export function sectionsOf(owner: Instance, reader: Reader): Sections | undefine
   return inner && outer && [inner, outer];
 }
 
-/** A formula, or a `foil` block with its overrides. */
+/** A formula, or a `foil` block with its table and overrides. One with a table alone is a thin plate where a shape is needed. */
 function sectionOf(value: SectionValue, reader: Reader): Section<Quantity> | undefined {
   if (value.form !== "block") return { shape: formulaOf(value) };
   const block = value.block.target as Instance;
   const formula = reader.raw(block, "shape") as Exclude<SectionValue, { form: "block" }> | undefined;
-  const shape = formula ? formulaOf(formula) : fromFile(block, reader);
+  const polar = measured(block, reader);
+  const shape = formula ? formulaOf(formula) : reader.written(block, "file") ? fromFile(block, reader) : polar && plateSection.shape;
   return shape && {
-    shape,
+    shape, ...(polar ? { polar } : {}),
     liftMax: reader.quantity(block, "lift_max"),
     zeroLiftAngle: reader.quantity(block, "zero_lift_angle"),
     moment: reader.quantity(block, "moment"),
@@ -40,11 +43,34 @@ function formulaOf(value: Exclude<SectionValue, { form: "block" }>): SectionShap
 }
 
 function fromFile(block: Instance, reader: Reader): SectionShape<Quantity> | undefined {
-  const slot = block.slots.get("file");
-  const path = reader.text(block, "file");
-  const node = slot?.entry.value;
+  const beside = textBeside(block, "file", reader);
+  const read = beside && readCoordinates(beside.text);
+  if (read && "points" in read) return { type: "coordinates", points: read.points };
+  if (read) beside.complain(read.fault);
+  return undefined;
+}
+
+function measured(block: Instance, reader: Reader): MeasuredPolar | undefined {
+  const beside = textBeside(block, "polar", reader);
+  const read = beside && readPolarTable(beside.text);
+  if (read && "polar" in read) return read.polar;
+  if (read) beside.complain(read.fault);
+  return undefined;
+}
+
+interface Beside {
+  readonly text: string;
+  /** What is wrong with it, to follow its name, said where that is written. */
+  readonly complain: (fault: string) => void;
+}
+
+/** The text of the file that a property names; undefined, and said, if it is not there. */
+function textBeside(block: Instance, property: string, reader: Reader): Beside | undefined {
+  const slot = block.slots.get(property);
+  const path = reader.text(block, property);
+  const node: ValueNode | undefined = slot?.entry.value;
   if (!slot || path === undefined || !node) return undefined;
-  const { file } = slot.home;
+  const file: SourceFile = slot.home.file;
   const uri = relativeUri(file.uri, path);
   const text = uri === undefined ? undefined : file.source.text(uri);
   const { problems } = reader.world;
@@ -52,8 +78,5 @@ function fromFile(block: Instance, reader: Reader): SectionShape<Quantity> | und
     problems.addFor(block, "file_not_found", file, node, `"${path}" is not there: no such file beside this one`);
     return undefined;
   }
-  const read = readCoordinates(text);
-  if ("points" in read) return { type: "coordinates", points: read.points };
-  problems.addFor(block, "wrong_value", file, node, `"${path}" ${read.fault}`);
-  return undefined;
+  return { text, complain: (fault) => problems.addFor(block, "wrong_value", file, node, `"${path}" ${fault}`) };
 }
