@@ -44,12 +44,13 @@ export class PolarShelf {
   readonly get: PolarLookup = (shape, reynolds) => {
     if (shape.type === "flat") return "none";
     const key = polarKey(this.shapeKeyOf(shape), reynolds);
+    if (this.wants.has(key)) return "pending";
     const found = this.known.get(key) ?? this.stored(key);
     if (found !== undefined) {
       this.keep(key, found);
       return found;
     }
-    if (!this.wants.has(key)) this.wants.set(key, { key, shape, reynolds });
+    this.wants.set(key, { key, shape, reynolds });
     return "pending";
   };
 
@@ -58,9 +59,10 @@ export class PolarShelf {
     return [...this.wants.values()];
   }
 
-  /** Drops what was wanted, as when another design is asked about: whatever is still needed is asked for again. */
-  forgetWants(): void {
+  /** From now on just these are wanted, in this order, unless they are known: the rest was for texts that are no more. */
+  want(wants: readonly PolarWant[]): void {
     this.wants.clear();
+    for (const want of wants) if (!this.known.has(want.key)) this.wants.set(want.key, want);
   }
 
   /** Takes in a polar worked out for a want, here or elsewhere. */
@@ -72,7 +74,7 @@ export class PolarShelf {
 
   /**
    * Works out what is wanted, one after another, until nothing is. Yields every few milliseconds: the host turns its event
-   * loop there, and may drop the rest at any time.
+   * loop there, and may drop the rest at any time. What was begun is dropped when it is wanted no longer.
    */
   *workSteps(): Generator<WorkStep, void> {
     let last: { readonly shape: string; readonly steps: PolarSteps } | undefined;
@@ -81,7 +83,8 @@ export class PolarShelf {
       if (last?.shape !== shapeKey(shape)) last = { shape: shapeKey(shape), steps: polarSteps(shape) };
       const work = last.steps(reynolds);
       let step = work.next();
-      for (; !step.done; step = work.next()) yield {};
+      for (; !step.done && this.wants.has(key); step = work.next()) yield {};
+      if (!step.done) continue;
       this.put(key, step.value ?? "none");
       yield { finished: key };
     }

@@ -43,8 +43,24 @@ describe("a shelf of polars", () => {
     for (let k = 0; k < 5; k++) work.next();
     work.return();
     expect(shelf.wanted()).toHaveLength(1);
-    shelf.forgetWants();
+    shelf.want([]);
     expect([...shelf.workSteps()]).toEqual([]);
+  });
+
+  it("drops what it is at when that is wanted no longer, and goes on with it as long as it is", () => {
+    const [shelf, other] = [new PolarShelf(), { type: "naca", digits: "9" } as const];
+    shelf.get(section, 400e3);
+    shelf.get(other, 400e3);
+    const [first, second] = shelf.wanted();
+    const work = shelf.workSteps();
+    for (let k = 0; k < 5; k++) expect(work.next().value).toEqual({});
+    shelf.want([second, first]);
+    expect(work.next().value).toEqual({});
+    shelf.want([second]);
+    expect(work.next().value).toEqual({ finished: second.key });
+    expect(work.next().done).toBe(true);
+    shelf.want([second, first]);
+    expect(shelf.wanted()).toEqual([first]);
   });
 
   it("keeps what it knows in a store, and takes no broken text for a polar", () => {
