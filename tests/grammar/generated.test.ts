@@ -9,7 +9,7 @@ import { kinds } from "../../grammar/vocabulary";
 import { colour } from "./tokenise";
 
 describe("generated files", () => {
-  it("are what the vocabulary gives now; else run .scripts/generate.ts", () => expect(stale()).toEqual([]));
+  it("are what their sources give now; else run npm run generate", () => expect(stale()).toEqual([]));
 
   it("keep what stands around the words in the reference", () => {
     const text = "# A\n\n<!-- words:begin -->\nwhat stood here before\n<!-- words:end -->\n\n## After\n";

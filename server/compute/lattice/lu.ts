@@ -1,3 +1,6 @@
+import { sharedWorkspace } from "./dense/fast";
+import { factorPlainly } from "./dense/plain";
+
 /** A square matrix by rows, factored in place into lower and upper triangle with exchanged rows. */
 export interface Factored {
   readonly size: number;
@@ -5,95 +8,35 @@ export interface Factored {
   readonly order: Int32Array;
 }
 
-/** Multiplications between two yields: a few milliseconds. */
-const stretch = 4e6;
-
 /**
- * LU with partial pivoting, four columns at a time so that each row is read and written once for four. Yields between
- * stretches of work. Undefined for a matrix that is singular to the last bits. The matrix is overwritten.
+ * LU with partial pivoting, in WebAssembly where there is such. Yields between stretches of work of a few milliseconds.
+ * Undefined for a matrix that is singular to the last bits. The matrix is overwritten.
  */
 export function* factorSteps(values: Float64Array, size: number): Generator<void, Factored | undefined> {
-  const order = Int32Array.from({ length: size }, (_, i) => i);
-  const largest = values.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
-  if (!(largest > 0 && largest < Infinity)) return undefined;
-  let work = 0;
-  for (let from = 0; from < size; from += 4) {
-    const to = Math.min(size, from + 4);
-    if (!factorPanel(values, size, from, to, order, largest * size * 1e-16)) return undefined;
-    finishRows(values, size, from, to);
-    updateRest(values, size, from, to);
-    work += (size - to) ** 2 * 4;
-    if (work > stretch) {
-      work = 0;
-      yield;
-    }
-  }
-  return { size, values, order };
-}
-
-function factorPanel(a: Float64Array, n: number, from: number, to: number, order: Int32Array, least: number): boolean {
-  for (let c = from; c < to; c++) {
-    let pivot = c;
-    for (let i = c + 1; i < n; i++) if (Math.abs(a[i * n + c]) > Math.abs(a[pivot * n + c])) pivot = i;
-    if (!(Math.abs(a[pivot * n + c]) > least)) return false;
-    if (pivot !== c) exchange(a, n, c, pivot, order);
-    const scale = 1 / a[c * n + c];
-    for (let i = c + 1; i < n; i++) {
-      const l = (a[i * n + c] *= scale);
-      for (let k = c + 1; k < to; k++) a[i * n + k] -= l * a[c * n + k];
-    }
-  }
-  return true;
-}
-
-function exchange(a: Float64Array, n: number, i: number, j: number, order: Int32Array): void {
-  for (let k = 0; k < n; k++) {
-    const held = a[i * n + k];
-    a[i * n + k] = a[j * n + k];
-    a[j * n + k] = held;
-  }
-  const held = order[i];
-  order[i] = order[j];
-  order[j] = held;
-}
-
-function finishRows(a: Float64Array, n: number, from: number, to: number): void {
-  for (let c = from + 1; c < to; c++) {
-    for (let r = from; r < c; r++) {
-      const l = a[c * n + r];
-      for (let k = to; k < n; k++) a[c * n + k] -= l * a[r * n + k];
-    }
-  }
-}
-
-/** Two rows at a time: the four pivot rows are then read half as often. */
-function updateRest(a: Float64Array, n: number, from: number, to: number): void {
-  const u0 = from * n, u1 = u0 + n, u2 = u1 + n, u3 = u2 + n;
-  for (let i = to; i < n; i += 2) {
-    const row = i * n;
-    const next = i + 1 < n ? row + n : row;
-    const l0 = a[row + from], l1 = a[row + from + 1], l2 = a[row + from + 2], l3 = a[row + from + 3];
-    const m0 = a[next + from], m1 = a[next + from + 1], m2 = a[next + from + 2], m3 = a[next + from + 3];
-    for (let k = to; k < n; k++) {
-      const p = a[u0 + k], q = a[u1 + k], r = a[u2 + k], s = a[u3 + k];
-      a[row + k] -= l0 * p + l1 * q + l2 * r + l3 * s;
-      if (next !== row) a[next + k] -= m0 * p + m1 * q + m2 * r + m3 * s;
-    }
-  }
+  const workspace = sharedWorkspace();
+  const fast = workspace ? yield* workspace.factor(values, size) : false;
+  const order = fast === false ? yield* factorPlainly(values, size) : fast;
+  return order && { size, values, order };
 }
 
 /** Solution for one right-hand side. */
 export function solveFactored({ size: n, values: a, order }: Factored, right: ArrayLike<number>): Float64Array {
   const x = Float64Array.from({ length: n }, (_, i) => right[order[i]]);
-  for (let i = 0; i < n; i++) {
-    let sum = x[i];
-    for (let k = 0; k < i; k++) sum -= a[i * n + k] * x[k];
-    x[i] = sum;
-  }
-  for (let i = n - 1; i >= 0; i--) {
-    let sum = x[i];
-    for (let k = i + 1; k < n; k++) sum -= a[i * n + k] * x[k];
-    x[i] = sum / a[i * n + i];
-  }
+  for (let i = 1; i < n; i++) x[i] -= dot(a, i * n, x, 0, i);
+  for (let i = n - 1; i >= 0; i--) x[i] = (x[i] - dot(a, i * n, x, i + 1, n)) / a[i * n + i];
   return x;
+}
+
+/** Of a row's entries from..to and x there; four sums side by side, as a sum waits for its last addition. */
+function dot(a: Float64Array, row: number, x: Float64Array, from: number, to: number): number {
+  let s0 = 0, s1 = 0, s2 = 0, s3 = 0;
+  let k = from;
+  for (; k + 3 < to; k += 4) {
+    s0 += a[row + k] * x[k];
+    s1 += a[row + k + 1] * x[k + 1];
+    s2 += a[row + k + 2] * x[k + 2];
+    s3 += a[row + k + 3] * x[k + 3];
+  }
+  for (; k < to; k++) s0 += a[row + k] * x[k];
+  return s0 + s1 + (s2 + s3);
 }
