@@ -1,0 +1,22 @@
+import { wakeFlow, type WakeStrip } from "../lattice/induced-drag";
+import type { AirMode } from "./air-basis";
+
+/** What second-order loads need, so that a state costs a few products: m² and m³ over dynamic pressure, by pairs of modes. */
+export interface ModeProducts {
+  /** Induced drag. */
+  readonly drag: readonly (readonly number[])[];
+  /** The same times its height z. */
+  readonly dragHeight: readonly (readonly number[])[];
+  /** Lift times its height z, by mode. */
+  readonly liftHeight: readonly number[];
+}
+
+export function products(strips: readonly (WakeStrip & { readonly z: number })[], modes: readonly AirMode[]): ModeProducts {
+  const flows = modes.map(({ circulation }) => wakeFlow(strips, circulation));
+  const pairs = (of: (i: number) => number) => modes.map((a) => flows.map((flow) => a.circulation.reduce((sum, g, i) => sum + g * flow[i] * of(i), 0)));
+  return {
+    drag: pairs(() => 1),
+    dragHeight: pairs((i) => strips[i].z),
+    liftHeight: modes.map(({ circulation }) => circulation.reduce((sum, g, i) => sum + 2 * g * (strips[i].ends[1][0] - strips[i].ends[0][0]) * strips[i].z, 0)),
+  };
+}
