@@ -13,8 +13,8 @@ export const parasiteNotModelled =
 
 export const printedAccount =
   "A skin with a wall of a material by volume counts as printed: layer lines 0.2 mm high, across the flow, as rough as sand half as high " +
-  "(common practice, no source): turbulent layers rub more (H. Schlichting), and at speed they begin nearer the front. How a piece stood on the bed is not known; " +
-  "lines along the flow, sanding and film cost less. Lines that help a small wing by tripping a laminar bubble are not foreseen. " +
+  "(common practice, no source): turbulent layers rub more (H. Schlichting), and at speed they begin nearer the front. This is the worst case, since how a piece stood on the bed is not " +
+  "known: lines along the flow, as on a panel printed standing on its root, cost next to nothing; sanding and film help too. Lines that help a small wing by tripping a laminar bubble are not foreseen. " +
   "A surface without a skin counts as smooth.";
 
 export const deadPropellerAccount =

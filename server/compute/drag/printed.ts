@@ -34,8 +34,9 @@ export interface Roughness {
 
 /**
  * What layer lines do to the friction of a printed surface `length` m long. Taken as lying across the flow, which is the
- * worst and true of a wing printed standing on its root's chord line only; how a piece stood on the bed is not known.
- * Ridges that happen to trip a laminar bubble and save drag are not modelled.
+ * worst: so they lie on a hull printed standing, and on a wing printed on its edge; on a panel printed standing on its root they lie along
+ * the flow and cost next to nothing. How a piece stood on the bed is not known. Ridges that happen to trip a laminar bubble
+ * and save drag are not modelled.
  */
 export function printedRoughness(flow: Flow, length: number, layer = usualLayer): Roughness {
   const sand = sandShare * layer;

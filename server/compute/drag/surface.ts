@@ -25,7 +25,7 @@ export function surfaceDrag({ path, halves, skin }: Surface): SurfaceDrag {
   const over = (coefficient: (chord: number) => number) => faces.reduce((sum, { chord, area }) => sum + area * coefficient(chord), 0);
   const friction = (flow: Flow) => over((chord) => turbulentFriction(reynoldsOf(flow, chord)));
   if (!isPrinted(skin)) return { friction };
-  const how = "layer lines of a printed skin, taken as 0.2 mm high and across the flow: what they add to the section drag of smooth skin";
+  const how = "layer lines of a printed skin, taken as 0.2 mm high and across the flow, the worst: what they add to the section drag of smooth skin";
   return { friction, layerLines: (flow) => ({ path, area: over((chord) => printedRoughness(flow, chord).added), how }) };
 }
 
