@@ -23,12 +23,17 @@ const beyond = (over: number): number => 0.2 * over + over * over;
 /** Below the lowest point drag goes on rising as it did there, within these bounds per unit of lift, and a little faster with lift squared. */
 const [flattest, steepest, bend] = [0, 0.05, 0.05];
 
+/** Drag changes by no more than this per unit of lift. */
+const sheer = 1;
+
 /**
  * The curve through the points of a polar, by rising angle, up to its highest lift. Where lift goes to and fro with the
- * angle, as with bubbles at low Reynolds numbers, only points that go on from the middle of the polar count.
+ * angle, as with bubbles at low Reynolds numbers, only points that go on from the middle of the polar count. Where the flow
+ * parts and drag leaps while lift stands still, the lifts before the leap are charged with a part of it, so that little more
+ * lift never costs much.
  */
 export function dragCurve(points: readonly Point[]): DragCurve {
-  const rising = risingPart(points);
+  const rising = evened(risingPart(points));
   const [first, last] = [rising[0], rising[rising.length - 1]];
   const second = rising[Math.min(1, rising.length - 1)];
   const fall = second.lift > first.lift ? (first.drag - second.drag) / (second.lift - first.lift) : 0;
@@ -53,6 +58,16 @@ function risingPart(points: readonly Point[]): readonly Point[] {
   if (top > middle) kept.push(points[top]);
   for (let i = middle - 1; i >= 0; i--) if (points[i].lift < kept[0].lift - apart) kept.unshift(points[i]);
   return kept;
+}
+
+function evened(points: readonly Point[]): readonly Point[] {
+  const drags = points.map(({ drag }) => drag);
+  const raise = (i: number, from: number) => {
+    drags[i] = Math.max(drags[i], drags[from] - sheer * Math.abs(points[i].lift - points[from].lift));
+  };
+  for (let i = 1; i < drags.length; i++) raise(i, i - 1);
+  for (let i = drags.length - 2; i >= 0; i--) raise(i, i + 1);
+  return points.map(({ lift }, i) => ({ lift, drag: drags[i] }));
 }
 
 function indexOfLeast<T>(list: readonly T[], of: (one: T) => number): number {

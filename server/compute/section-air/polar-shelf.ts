@@ -35,8 +35,10 @@ const most = 500;
 export class PolarShelf {
   private readonly known = new Map<string, Polar | "none">();
   private readonly wants = new Map<string, PolarWant>();
-
   private readonly shapeKeys = new WeakMap<SectionShape, string>();
+
+  /** How often a polar was asked for that was pending. */
+  misses = 0;
 
   constructor(private readonly store?: PolarStore) {}
 
@@ -44,13 +46,13 @@ export class PolarShelf {
   readonly get: PolarLookup = (shape, reynolds) => {
     if (shape.type === "flat") return "none";
     const key = polarKey(this.shapeKeyOf(shape), reynolds);
-    if (this.wants.has(key)) return "pending";
-    const found = this.known.get(key) ?? this.stored(key);
+    const found = this.wants.has(key) ? undefined : this.known.get(key) ?? this.stored(key);
     if (found !== undefined) {
       this.keep(key, found);
       return found;
     }
-    this.wants.set(key, { key, shape, reynolds });
+    if (!this.wants.has(key)) this.wants.set(key, { key, shape, reynolds });
+    this.misses++;
     return "pending";
   };
 
