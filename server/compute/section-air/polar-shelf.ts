@@ -82,7 +82,10 @@ export class PolarShelf {
     let last: { readonly shape: string; readonly steps: PolarSteps } | undefined;
     for (let [want] = this.wants.values(); want; [want] = this.wants.values()) {
       const { key, shape, reynolds } = want;
-      if (last?.shape !== shapeKey(shape)) last = { shape: shapeKey(shape), steps: polarSteps(shape) };
+      if (last?.shape !== shapeKey(shape)) {
+        last = { shape: shapeKey(shape), steps: polarSteps(shape) };
+        yield {};
+      }
       const work = last.steps(reynolds);
       let step = work.next();
       for (; !step.done && this.wants.has(key); step = work.next()) yield {};

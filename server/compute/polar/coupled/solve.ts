@@ -61,6 +61,7 @@ export function* solveAt(flow: PotentialFlow, angle: number, stream: Stream, sta
   const speeds = speedsAt(flow, angle);
   const given: Case = { flow, speeds, stream, wake: wakeFlow(flow, speeds, angle) };
   let stand = start ? fromSolved(given, start) : fromNothing(given);
+  yield;
   let error = Infinity;
   for (let k = 0; k < most && error > (k < patience ? enough : loose); k++) {
     const change = newtonStep(stand.layers, stand.influence, stand.line, stream);
