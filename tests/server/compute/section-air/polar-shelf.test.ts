@@ -57,6 +57,8 @@ describe("a shelf of polars", () => {
     shelf.want([second, first]);
     expect(work.next().value).toEqual({});
     shelf.want([second]);
+    // The outline first.
+    expect(work.next().value).toEqual({});
     expect(work.next().value).toEqual({ finished: second.key });
     expect(work.next().done).toBe(true);
     shelf.want([second, first]);
