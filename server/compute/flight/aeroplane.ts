@@ -20,14 +20,14 @@ export interface Aeroplane {
   readonly electricPower?: (thrust: number, speed: number) => number | undefined;
   /** Of propellers whose motors are off, N; none when absent. */
   readonly idleDrag?: (speed: number) => number | undefined;
-  /** Fastest speed that is searched, m/s; ten times the stall when absent. */
-  readonly searchedTo?: number;
+  /** Slowest and fastest speed searched for what is best, m/s; the stall, and ten times it, when absent. */
+  readonly searched?: readonly [number, number];
 }
 
 export const weightOf = ({ mass }: Pick<Aeroplane, "mass">): number => mass * standardGravity;
 
 /** Slowest and fastest speed searched. */
-export const speedsOf = ({ stallSpeed, searchedTo }: Aeroplane): readonly [number, number] => [stallSpeed, searchedTo ?? 10 * stallSpeed];
+export const speedsOf = ({ stallSpeed, searched }: Aeroplane): readonly [number, number] => searched ?? [stallSpeed, 10 * stallSpeed];
 
 /** Most lift over weight at a speed, before the stall. */
 export const liftLimit = ({ stallSpeed }: Pick<Aeroplane, "stallSpeed">, speed: number): number => (speed / stallSpeed) ** 2;

@@ -1,6 +1,6 @@
 import { liftLimit, weightOf, type Aeroplane } from "./aeroplane";
 import type { Fed } from "./on-charge";
-import { glideAt, steadyPath, type Path } from "./path";
+import { climbAt, glideAt, type Path } from "./path";
 import { drain } from "./store";
 
 /** One steady piece of a flight. */
@@ -10,7 +10,7 @@ export interface Leg {
   readonly speed: number;
   /** Height gained a second, m/s (0 when absent), or what full throttle gives, or motors off. */
   readonly climb?: number | "full" | "glide";
-  /** Of a level turn, rad. */
+  /** Of a turn, rad. */
   readonly bank?: number;
   /** How long: a time (s), a way through the air along the ground (m), or a height gained or lost (m, as a size). */
   readonly for: { readonly time: number } | { readonly distance: number } | { readonly height: number };
@@ -92,16 +92,17 @@ function fly(leg: Leg, aeroplane: Aeroplane, fed: readonly Fed[], charges: reado
 }
 
 function stateOf({ speed, climb = 0, bank = 0 }: Leg, aeroplane: Aeroplane): State | LegEnd {
-  const loadFactor = 1 / Math.cos(bank);
-  if (!(Math.abs(bank) < Math.PI / 2 && liftLimit(aeroplane, speed) >= loadFactor)) return "stall";
+  const turning = 1 / Math.cos(bank);
+  if (!(Math.abs(bank) < Math.PI / 2 && liftLimit(aeroplane, speed) >= turning)) return "stall";
+  const banked: Aeroplane = { ...aeroplane, drag: (v, n = 1) => aeroplane.drag(v, n * turning) };
   if (climb === "glide") {
-    const path = glideAt(aeroplane, speed);
+    const path = glideAt(banked, speed);
     return path ? { ...path, power: 0 } : "drag unknown";
   }
   const most = aeroplane.thrust?.(speed);
-  const path = climb === "full" && most !== undefined ? steadyPath(aeroplane, speed, most) : pathAt(speed, climb === "full" ? 0 : climb);
+  const path = climb === "full" ? climbAt(banked, speed) : pathAt(speed, climb);
   if (most === undefined || !path) return "thrust";
-  const drag = aeroplane.drag(speed, bank === 0 ? path.loadFactor : loadFactor);
+  const drag = banked.drag(speed, path.loadFactor);
   if (drag === undefined) return "drag unknown";
   const thrust = climb === "full" ? most : drag + (weightOf(aeroplane) * path.rate) / speed;
   if (thrust > most) return "thrust";

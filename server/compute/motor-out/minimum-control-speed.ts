@@ -1,0 +1,67 @@
+import type { Vec3 } from "../../model/design/geometry";
+import { bracketedRoot } from "../root";
+import { lateralBalance, type LateralBalance, type LateralFrame, type Way } from "./balance";
+import { plantLoads, together, type Contribution, type Plant } from "./plant";
+
+export interface Asymmetry {
+  readonly plants: readonly Plant[];
+  /** m */
+  readonly balance: Vec3;
+  /** The frame at a speed: derivatives change with lift. */
+  readonly frame: (speed: number) => LateralFrame | undefined;
+}
+
+export interface Held extends LateralBalance {
+  readonly speed: number;
+  readonly contributions: readonly Contribution[];
+}
+
+/** The balance at a speed with some powerplants dead and the rest at full throttle; none dead: the trim against torque. */
+export function heldAt({ plants, balance, frame }: Asymmetry, dead: readonly string[], speed: number, way?: Way): Held | undefined {
+  const contributions = plantLoads(plants, dead, balance, speed);
+  const at = contributions && frame(speed);
+  const held = at && lateralBalance(at, together(contributions), speed, way);
+  return held && Number.isFinite(held.use) ? { ...held, speed, contributions } : undefined;
+}
+
+export interface ControlSpeed {
+  /** Lowest speed from which up the controls hold it straight, m/s. */
+  readonly speed: number;
+  /** The balance there. */
+  readonly held: Held;
+  /** It is held down to the slowest speed asked for: the true one is lower. */
+  readonly below?: true;
+}
+
+const places = 48;
+
+/**
+ * The minimum control speed in steady flight, with rudder, ailerons, sideslip and bank each within its limit and live powerplants at full
+ * throttle (after 14 CFR 23.149, whose speed also holds a sudden failure). Searched from `high`, or the fastest speed known below it, down
+ * to `low`; undefined where it can't be held at the fastest either.
+ */
+export function minimumControlSpeed(asymmetry: Asymmetry, dead: readonly string[], low: number, high: number): ControlSpeed | undefined {
+  if (!(low > 0 && high > low)) return undefined;
+  const over = (speed: number) => { const held = heldAt(asymmetry, dead, speed); return held ? held.use - 1 : NaN; };
+  const result = (speed: number, below: boolean): ControlSpeed | undefined => {
+    const held = heldAt(asymmetry, dead, speed);
+    return held && { speed, held, ...(below && { below: true as const }) };
+  };
+  let held: number | undefined;
+  for (let i = places; i >= 0; i--) {
+    const speed = i === 0 ? low : i === places ? high : low * (high / low) ** (i / places);
+    const use = over(speed);
+    if (held === undefined) {
+      if (use > 0) return undefined;
+      if (use <= 0) held = speed;
+      continue;
+    }
+    if (Number.isNaN(use)) return result(held, true);
+    if (use > 0) {
+      const root = bracketedRoot(over, speed, held, 1e-9 * held);
+      return root === undefined ? undefined : result(root, false);
+    }
+    held = speed;
+  }
+  return held === undefined ? undefined : result(held, true);
+}
