@@ -2,6 +2,7 @@
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { ensureInstalled, root } from "./install.mjs";
+import { polarMethod } from "./polar-method.mjs";
 
 ensureInstalled();
 const { build } = await import("esbuild");
@@ -14,6 +15,7 @@ const common = {
   keepNames: true,
   legalComments: "none",
   loader: { ".airframe": "text" },
+  define: await polarMethod(),
   metafile: true,
   logLevel: "warning",
 };

@@ -2,14 +2,15 @@ import { type Connection, DidChangeWatchedFilesNotification, type InitializeResu
 import { version } from "../package.json";
 import { capabilities } from "./session/capabilities";
 import { answerFeatures } from "./session/features";
+import { createAirframeService } from "./service";
 import type { SessionHost } from "./session/host";
 import { Session } from "./session/session";
 
 const serverInfo = { name: "sparwright", version };
 
-/** Serves one client over a connection of any kind. Ends with the connection. */
-export function serve(connection: Connection, host: SessionHost): void {
-  const session = new Session(connection, host);
+/** Serves one client over a connection of any kind. Ends with the connection. `engine` makes what works the texts out. */
+export function serve(connection: Connection, host: SessionHost, engine = createAirframeService): void {
+  const session = new Session(connection, host, engine);
   connection.onInitialize((params): InitializeResult => {
     session.initialize(params);
     return { capabilities, serverInfo };

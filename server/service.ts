@@ -1,7 +1,9 @@
 import { parse } from "../grammar/parse";
 import type { ParsedFile } from "../grammar/tree";
-import { Analysis } from "./analysis";
+import { Analysis, type Workshop } from "./analysis";
 import type { System } from "./checks/say";
+import { PolarShelf, type PolarStore } from "./compute/section-air/polar-shelf";
+import { putSlowFigures, type SlowFigures } from "./figures/groups";
 import { Memory } from "./figures/memory";
 import { resolveModel } from "./model/model";
 
@@ -9,6 +11,8 @@ import { resolveModel } from "./model/model";
 export interface Host {
   /** The text of a file that isn't open, or undefined if there is none. */
   text(uri: string): string | undefined;
+  /** Where section polars are kept from one run to the next, if anywhere. */
+  readonly polars?: PolarStore;
 }
 
 export interface Document {
@@ -34,10 +38,15 @@ export class AirframeService {
   private readonly analyses = new Map<string, Worked>();
   /** What was last worked out of each open text, outdated or not. */
   private readonly latest = new Map<string, Worked>();
-  private readonly memory = new Memory();
+  /** Section polars, known and wanted, of all texts. */
+  readonly polars: PolarShelf;
+  private readonly workshop: Workshop;
   private system: System = "metric";
 
-  constructor(private readonly host: Host) {}
+  constructor(private readonly host: Host, figures: SlowFigures = putSlowFigures) {
+    this.polars = new PolarShelf(host.polars);
+    this.workshop = { memory: new Memory(64, () => this.polars.misses), polars: this.polars, figures };
+  }
 
   /** Opens a text or takes its newer version. What was worked out of files that use it is forgotten. */
   update(document: Document): void {
@@ -102,7 +111,7 @@ export class AirframeService {
     };
     const model = resolveModel(uri, source);
     if (!model) return undefined;
-    const analysis = new Analysis(model, this.memory, this.open.get(uri)?.units ?? this.system, this.latest.get(uri)?.analysis);
+    const analysis = new Analysis(model, this.workshop, this.open.get(uri)?.units ?? this.system, this.latest.get(uri)?.analysis);
     const worked = { analysis, asked };
     this.analyses.set(uri, worked);
     this.latest.set(uri, worked);
@@ -120,4 +129,5 @@ export class AirframeService {
   }
 }
 
-export const createAirframeService = (host: Host): AirframeService => new AirframeService(host);
+/** `figures` works the slow figures of a loading out: the project's own. */
+export const createAirframeService = (host: Host, figures?: SlowFigures): AirframeService => new AirframeService(host, figures);

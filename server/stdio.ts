@@ -1,6 +1,7 @@
 import { createConnection } from "vscode-languageserver/node";
 import { serve } from "./connection";
 import { nodeFiles } from "./node-files";
+import { userPolarStore } from "./polar-store";
 
 /** Serves the client at the other end of the process's standard streams. */
 export function serveStdio(): void {
@@ -8,5 +9,6 @@ export function serveStdio(): void {
     now: () => performance.now(),
     later: (work) => setImmediate(work),
     files: nodeFiles,
+    polars: userPolarStore(),
   });
 }

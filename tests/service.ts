@@ -2,7 +2,8 @@ import { readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { pathToFileURL, fileURLToPath } from "node:url";
 import type { Analysis } from "../server/analysis";
-import { createAirframeService } from "../server/service";
+import { userPolarStore } from "../server/polar-store";
+import { createAirframeService, type AirframeService } from "../server/service";
 
 export const root = resolve(__dirname, "..");
 
@@ -15,9 +16,13 @@ export function readUri(uri: string): string | undefined {
   }
 }
 
+/** A service on texts; section polars are kept for other tests and later runs. */
+export const testService = (text: (uri: string) => string | undefined = () => undefined): AirframeService =>
+  createAirframeService({ text, polars: userPolarStore() });
+
 /** A file of the project, worked out whole. */
 export function analyseFile(...path: string[]): Analysis {
-  const analysis = createAirframeService({ text: readUri }).analysis(pathToFileURL(join(root, ...path)).href);
+  const analysis = testService(readUri).analysis(pathToFileURL(join(root, ...path)).href);
   if (!analysis) throw new Error(`${path.join("/")} can't be read`);
   return analysis.finishNow();
 }
@@ -26,7 +31,7 @@ export function analyseFile(...path: string[]): Analysis {
 export function analyseText(text: string, others: Readonly<Record<string, string>> = {}): Analysis {
   const uri = "memory:/design.airframe";
   const texts: Record<string, string> = { [uri]: text, ...Object.fromEntries(Object.entries(others).map(([name, t]) => [`memory:/${name}`, t])) };
-  const analysis = createAirframeService({ text: (u) => texts[u] }).analysis(uri);
+  const analysis = testService((u) => texts[u]).analysis(uri);
   return analysis!.finishNow();
 }
 

@@ -18,6 +18,11 @@ export interface Threshold {
   readonly source: string;
 }
 
+/** Text, weights and planform; aerodynamics and power; what rests on section polars. In the order they are worked out. */
+export const waves = ["quick", "slow", "polars"] as const;
+
+export type Wave = (typeof waves)[number];
+
 /** What a check looks at. Figures that are still being worked out are absent, and the check runs again with them. */
 export interface Subject {
   readonly file: SourceFile;
@@ -43,8 +48,8 @@ export interface Verdict {
 /** One check, in a file of its own beside its page `CODE.md`. */
 export interface Check {
   readonly code: string;
-  /** `quick` checks need no aerodynamics and no power: they speak in the first wave. */
-  readonly wave: "quick" | "slow";
+  /** It speaks when this has been worked out. */
+  readonly wave: Wave;
   /** When it fires, in a sentence. */
   readonly text: string;
   readonly thresholds: readonly Threshold[];

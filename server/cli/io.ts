@@ -1,3 +1,6 @@
+import type { PolarStore } from "../compute/section-air/polar-shelf";
+import { userPolarStore } from "../polar-store";
+
 /** What the command line needs of the process around it. */
 export interface Io {
   out(text: string): void;
@@ -6,6 +9,10 @@ export interface Io {
   /** The folder that file names are seen from. */
   readonly folder: string;
   readonly colour: boolean;
+  /** Shows a line that the next one replaces, undefined takes it away; absent where nobody would see it. */
+  readonly progress?: (line: string | undefined) => void;
+  /** Where section polars are kept from one run to the next, if anywhere. */
+  readonly polars?: PolarStore;
 }
 
 /** Ends a command with a message on the error stream; 2: bad use, or a file that can't be read. */
@@ -32,5 +39,7 @@ export function processIo(): Io {
     },
     folder: process.cwd(),
     colour: process.stdout.isTTY === true && !process.env.NO_COLOR && process.env.TERM !== "dumb",
+    progress: process.stderr.isTTY === true && process.env.TERM !== "dumb" ? (line = "") => void process.stderr.write(`\r\u001b[K${line}`) : undefined,
+    polars: userPolarStore(),
   };
 }

@@ -6,6 +6,7 @@ import type { Analysis } from "../analysis";
 import type { System } from "../checks/say";
 import type { FigureSet } from "../figures/figure-set";
 import { nodeFiles } from "../node-files";
+import { PolarWave } from "../polar-wave";
 import { AirframeService } from "../service";
 import { Failure, type Io } from "./io";
 
@@ -25,16 +26,29 @@ export interface OpenOptions {
 
 /** Reads and works out designs; `-` is what comes in on the standard input. */
 export async function openDesigns(names: readonly string[], { units, loading }: OpenOptions, io: Io): Promise<Design[]> {
-  const service = new AirframeService({ text: nodeFiles.read });
+  const service = new AirframeService({ text: nodeFiles.read, polars: io.polars });
   service.units = units;
   const texts: [name: string, text: string][] = [];
   for (const name of names) texts.push([name, (await readText(name, io)).replace(/^\uFEFF/, "")]);
-  return texts.map(([name, text]): Design => {
+  const designs = texts.map(([name, text]): Design => {
     const uri = pathToFileURL(resolve(io.folder, name === "-" ? "stdin.airframe" : name)).href;
     service.update({ uri, version: 0, text });
-    const analysis = service.analysis(uri)!.finishNow();
+    const analysis = service.analysis(uri)!;
     return { name, analysis, sets: loading === undefined ? analysis.sets : [setNamed(analysis, loading, name)] };
   });
+  finishAll(designs.map(({ analysis }) => analysis), service, io);
+  return designs;
+}
+
+/** Works designs out whole; on a terminal it says how far it is if that takes long. */
+function finishAll(all: readonly Analysis[], { polars }: AirframeService, { progress }: Io): void {
+  const wave = new PolarWave(polars, () => performance.now(), (line) => progress?.(line && `Section polars: ${line}`));
+  for (let left = all; left.length > 0; left = left.filter(({ complete }) => !complete)) {
+    for (const analysis of left) for (const _ of analysis.finish()) void _;
+    const wants = left.flatMap(({ wanted }) => wanted);
+    do wave.work(wants, 100); while (!wave.has(wants));
+  }
+  wave.end();
 }
 
 function setNamed({ sets }: Analysis, loading: string, file: string): FigureSet {

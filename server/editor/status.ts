@@ -12,6 +12,6 @@ export function status(view: View, version: number, severities: readonly Severit
   return {
     uri: view.uri, version, loading: set.loading.name, loadings: analysis.sets.map((each) => each.loading.name),
     mass: shown("mass.total"), staticMargin: shown("stability.static_margin"), thrustToWeight: shown("power.thrust_to_weight"),
-    state: !analysis.complete ? "working" : severities.includes("error") ? "error" : severities.includes("warning") ? "warning" : "ok",
+    state: !analysis.complete && !analysis.stopped ? "working" : severities.includes("error") ? "error" : severities.includes("warning") ? "warning" : "ok",
   };
 }

@@ -10,8 +10,10 @@ export class FigureSet {
   private readonly figures = new Map<string, Figure>();
   private readonly plots = new Map<string, Series>();
   readonly facts: Facts = {};
-  /** False until the slow work is done too: a figure that isn't there may still come. */
+  /** False until all its figures are worked out: one that isn't there may still come. */
   complete = false;
+  /** No more will come, though not all were worked out: that was called off. */
+  stopped = false;
 
   constructor(readonly loading: Loading) {}
 
@@ -19,14 +21,15 @@ export class FigureSet {
   put(name: string, quantity: Quantity | undefined, account: Account): void {
     const entry = entryOf(name);
     if (!entry) throw new Error(`${name} is not in the catalogue`);
-    if (!quantity || !Number.isFinite(quantity.value)) return;
-    this.figures.set(name, { name, entry, quantity, account });
+    if (quantity && Number.isFinite(quantity.value)) this.figures.set(name, { name, entry, quantity, account });
+    else this.figures.delete(name);
   }
 
   /** Takes in what a plot shows; without a line that has a value it stays absent. */
   putSeries(series: Series): void {
     const lines = series.lines.filter(({ values }) => values.some((value) => value !== undefined && Number.isFinite(value)));
     if (lines.length > 0) this.plots.set(series.name, { ...series, lines });
+    else this.plots.delete(series.name);
   }
 
   series(): Series[] {
@@ -39,6 +42,7 @@ export class FigureSet {
     for (const series of other.series()) this.plots.set(series.name, series);
     Object.assign(this.facts, other.facts);
     this.complete = other.complete;
+    this.stopped = other.stopped;
   }
 
   get(name: string): Figure | undefined {

@@ -1,3 +1,4 @@
+import type { SectionsAir } from "../compute/section-air/section-air";
 import { putAero } from "./aero";
 import { putDamping } from "./damping";
 import type { KnownMoments } from "../compute/mass/part-moments";
@@ -14,9 +15,15 @@ export function putQuickFigures(set: FigureSet, known?: KnownMoments): void {
   putBalanceOnWing(set);
 }
 
-/** Aerodynamics and power, in steps. */
-export function* putSlowFigures(set: FigureSet, memory: Memory): Generator<void, void> {
+/** How the slow figures of a loading are worked out. */
+export type SlowFigures = (set: FigureSet, memory: Memory, sections: SectionsAir) => Generator<void, void>;
+
+/**
+ * Aerodynamics and power, in steps; first what needs no section polars. What lacks a polar stays absent, and is worked out
+ * by another run when the polars that `sections` was asked for are there. So ask for all of them before giving up on one.
+ */
+export const putSlowFigures: SlowFigures = function* (set, memory, _sections) {
   const pitch = yield* putAero(set, memory);
   if (pitch) yield* putDamping(set, memory, pitch);
   yield* putPower(set, memory);
-}
+};

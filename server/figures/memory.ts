@@ -1,11 +1,12 @@
 /**
  * Remembers dear computations by their SI inputs, across edits and loadings: moving the battery finds the lattice
- * solved. Holds the latest `most` answers of each kind.
+ * solved. Holds the latest `most` answers of each kind. `misses` counts what was asked for in vain: an answer during whose
+ * making it grows rests on too little, and is not remembered.
  */
 export class Memory {
   private readonly shelves = new Map<string, Map<string, unknown>>();
 
-  constructor(private readonly most = 64) {}
+  constructor(private readonly most = 64, private readonly misses: () => number = () => 0) {}
 
   /** The answer for these inputs, worked out if it isn't known. `inputs` are plain data. */
   recall<T>(kind: string, inputs: unknown, work: () => T): T {
@@ -27,7 +28,9 @@ export class Memory {
       shelf.set(key, known);
       return known;
     }
+    const before = this.misses();
     const answer = yield* work();
+    if (this.misses() !== before) return answer;
     shelf.set(key, answer);
     if (shelf.size > this.most) shelf.delete(shelf.keys().next().value!);
     return answer;

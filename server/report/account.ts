@@ -27,7 +27,8 @@ function valueIn(set: FigureSet, name: string, say: Say): string {
 
 /** Why a figure isn't there, or that it may still come. */
 export function whyNot(name: string, set: FigureSet): string {
-  return set.complete ? `absent: ${absenceOf(name, set)}` : "still being worked out";
+  if (set.complete) return `absent: ${absenceOf(name, set)}`;
+  return set.stopped ? "not worked out: that was called off" : "still being worked out";
 }
 
 const sentence = (text: string): string => `${text[0].toUpperCase()}${text.slice(1)}.`;

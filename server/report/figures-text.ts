@@ -7,11 +7,14 @@ import { grouped } from "./groups";
 export const caution =
   "Estimates for model aircraft without people aboard. Local law and the flying club's rules come first.";
 
+/** Said of a design whose section polars were not worked out. */
+export const calledOff = "Figures that rest on section polars are missing: working them out was called off. A change of the design begins it again.";
+
 /** The figures of some loadings as text for people: one table each, grouped. `wanted` picks figures by name. */
 export function figuresText(analysis: Analysis, sets: readonly FigureSet[], wanted?: (name: string) => boolean): string {
   const { title } = sets[0].loading.design;
   const heading = title || "Design without a title";
-  return [heading, ...sets.flatMap((set) => tableOf(analysis, set, wanted)), caution].join("\n\n") + "\n";
+  return [heading, ...sets.flatMap((set) => tableOf(analysis, set, wanted)), ...(analysis.stopped ? [calledOff] : []), caution].join("\n\n") + "\n";
 }
 
 function tableOf(analysis: Analysis, set: FigureSet, wanted?: (name: string) => boolean): string[] {

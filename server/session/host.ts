@@ -1,3 +1,5 @@
+import type { PolarStore } from "../compute/section-air/polar-shelf";
+
 /** What the process around a session gives it: a clock, turns of the event loop, files. */
 export interface SessionHost {
   /** Milliseconds from any start. */
@@ -6,6 +8,8 @@ export interface SessionHost {
   later(work: () => void): void;
   /** The process's own files, where it has any. */
   readonly files?: OwnFiles;
+  /** Where section polars are kept from one run to the next, if anywhere. */
+  readonly polars?: PolarStore;
 }
 
 export interface OwnFiles {

@@ -3,12 +3,13 @@ import { type FileText, type InitializationOptions, readFileRequest, settingsSec
 import type { Finding } from "../../shared/finding";
 import type { Analysis } from "../analysis";
 import { viewOf, type View } from "../editor/view";
-import { AirframeService } from "../service";
+import { createAirframeService, type AirframeService } from "../service";
 import { type Client, clientOf } from "./capabilities";
 import { Documents } from "./documents";
 import { Files } from "./files";
 import type { SessionHost } from "./host";
 import { Passes } from "./passes";
+import { PolarProgress } from "./polar-progress";
 import { Publisher } from "./publisher";
 import { SettingsStore } from "./settings";
 
@@ -28,14 +29,17 @@ export class Session {
   private readonly publisher: Publisher;
   private folders: readonly string[] = [];
 
-  constructor(private readonly connection: Connection, private readonly host: SessionHost) {
+  constructor(private readonly connection: Connection, private readonly host: SessionHost, engine = createAirframeService) {
     this.files = new Files(host.files, (uri) => this.fileChanged(uri, false));
-    this.service = new AirframeService({ text: (uri) => (this.mayRead(uri) ? this.files.text(uri) : undefined) });
+    this.service = engine({ text: (uri) => (this.mayRead(uri) ? this.files.text(uri) : undefined), polars: host.polars });
+    const progress = new PolarProgress(connection.window, () => this.passes.callOff());
     this.passes = new Passes({
       now: () => host.now(),
       later: (work) => host.later(work),
+      polars: this.service.polars,
       analysis: (uri) => this.analysis(uri),
       show: (uri, findings, whole) => this.show(uri, findings, whole),
+      progress: (line) => progress.tell(line),
       failed: (uri, error) => this.publisher.failed(uri, this.version(uri), error),
     });
     this.publisher = new Publisher(connection);

@@ -1,14 +1,14 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { expect, test } from "vitest";
-import { createAirframeService } from "../../server/service";
+import { testService } from "../service";
 
 const folder = resolve(import.meta.dirname, "../../client/templates");
 const templates = readdirSync(folder).filter((name) => name.endsWith(".airframe"));
 
 test.each(templates)("%s is a sound design: no error, no warning", (name) => {
   const uri = `file:///${name}`;
-  const service = createAirframeService({ text: () => undefined });
+  const service = testService();
   service.update({ uri, version: 1, text: readFileSync(resolve(folder, name), "utf8") });
   const findings = service.analysis(uri)!.finishNow().findings;
   expect(findings.filter((each) => each.severity !== "hint").map((each) => `${each.code}: ${each.message}`)).toEqual([]);

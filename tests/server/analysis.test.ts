@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { createAirframeService } from "../../server/service";
-import { analyseText } from "../service";
+import { analyseText, testService } from "../service";
 
 const uri = "memory:/design.airframe";
 
@@ -12,7 +11,7 @@ require stability.static_margin > 20 %
 `;
 
 function versions(...texts: string[]) {
-  const service = createAirframeService({ text: () => undefined });
+  const service = testService();
   return texts.map((text, version) => {
     service.update({ uri, text, version });
     return service.analysis(uri)!;
@@ -22,7 +21,7 @@ function versions(...texts: string[]) {
 describe("an edit that changes nothing but comments and spaces", () => {
   const text = `# a note\n${design.replace("sport }", "sport }   # not a trainer")}`;
   const [, after] = (() => {
-    const service = createAirframeService({ text: () => undefined });
+    const service = testService();
     service.update({ uri, text: design, version: 1 });
     const before = service.analysis(uri)!.finishNow();
     service.update({ uri, text, version: 2 });
@@ -50,7 +49,7 @@ describe("any other edit", () => {
     ["a comment begun before code", design, design.replace("battery pack", "# battery pack")],
     ["a comment ended", `# a${design}`, `# a\n${design}`],
   ])("%s: it counts", (_, one, other) => {
-    const service = createAirframeService({ text: () => undefined });
+    const service = testService();
     service.update({ uri, text: one, version: 1 });
     service.analysis(uri)!.finishNow();
     service.update({ uri, text: other, version: 2 });
@@ -58,7 +57,7 @@ describe("any other edit", () => {
   });
   it("within a comment it costs nothing, ends of the file included", () => {
     for (const [one, other] of [[`${design}# a`, `${design}# ab`], [`#\n${design}`, `#"#\n${design}`]]) {
-      const service = createAirframeService({ text: () => undefined });
+      const service = testService();
       service.update({ uri, text: one, version: 1 });
       service.analysis(uri)!.finishNow();
       service.update({ uri, text: other, version: 2 });
@@ -67,7 +66,7 @@ describe("any other edit", () => {
   });
   it.each([["a line end between entries", design.replace(" ; weight = 60 g", "\n weight = 60 g")], ["a string", design.replace("Dunlin", "Dun lin")]])(
     "%s counts as text", (_, other) => {
-      const service = createAirframeService({ text: () => undefined });
+      const service = testService();
       service.update({ uri, text: design, version: 1 });
       service.analysis(uri)!.finishNow();
       service.update({ uri, text: other, version: 2 });

@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { run } from "../../../server/cli/run";
+import { userPolarStore } from "../../../server/polar-store";
 
 export interface Ran {
   readonly code: number;
@@ -22,6 +23,7 @@ export class Folder {
     let err = "";
     const code = await run(argv, {
       out: (text) => (out += text), err: (text) => (err += text), stdin: () => Promise.resolve(stdin), folder: this.path, colour,
+      polars: userPolarStore(),
     });
     return { code, out, err };
   }

@@ -18,7 +18,7 @@ import { semanticTokens } from "../../../server/editor/semantic-tokens";
 import { documentSymbols } from "../../../server/editor/symbols";
 import { viewOf } from "../../../server/editor/view";
 import { markdown, plain } from "../../../server/report/card";
-import { createAirframeService } from "../../../server/service";
+import { testService } from "../../service";
 import { glider } from "./designs";
 import { address } from "./fixture";
 
@@ -37,7 +37,7 @@ const text = fc.array(fc.record({ at: fc.nat(), length: fc.nat({ max: 60 }), put
 
 test("no text makes a feature fail or point outside it", () => {
   fc.assert(fc.property(text, fc.nat(), (any, where) => {
-    const service = createAirframeService({ text: (uri) => (uri.endsWith("other.airframe") ? glider : undefined) });
+    const service = testService((uri) => (uri.endsWith("other.airframe") ? glider : undefined));
     service.update({ uri: address, version: 1, text: any });
     const view = viewOf(service, address)!;
     const document = TextDocument.create(address, "airframe", 1, any);

@@ -1,6 +1,7 @@
 import { TextDocument, type Position, type Range } from "vscode-languageserver-textdocument";
 import { viewOf, type View } from "../../../server/editor/view";
-import { createAirframeService, type AirframeService } from "../../../server/service";
+import type { AirframeService } from "../../../server/service";
+import { testService } from "../../service";
 
 /** A text with a mark for the cursor, `|`, and around ranges, `«…»`. */
 export interface Fixture {
@@ -35,7 +36,7 @@ export interface Opened extends Fixture {
 /** Opens a marked text, with other files beside it by name, all slow work done. */
 export function opened(marked: string, files: Readonly<Record<string, string>> = {}, loading = ""): Opened {
   const parts = fixture(marked);
-  const service = createAirframeService({ text: (uri) => files[uri.slice(uri.lastIndexOf("/") + 1)] });
+  const service = testService((uri) => files[uri.slice(uri.lastIndexOf("/") + 1)]);
   service.update({ uri: address, version: 1, text: parts.text });
   service.analysis(address)!.finishNow();
   return { ...parts, service, view: viewOf(service, address, loading)! };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { createAirframeService } from "../../../server/service";
+import { testService } from "../../service";
 import { resolved } from "./resolved";
 
 const parts = "item a { weight = 100 g ; at = (10 mm, 0 mm, 0 mm) }\nitem b { weight = 100 g ± 6 g ; at = (30 mm, 0 mm, 0 mm) }\nloading both { }\nloading one { without = [b] }\n";
@@ -54,7 +54,7 @@ describe("a requirement", () => {
   });
 
   it("says figure, limit and loading, with the band and the reason, in the units asked for", () => {
-    const service = createAirframeService({ text: () => undefined });
+    const service = testService();
     service.update({ uri: "x", version: 1, text: `${parts}require mass.b < 3 oz because "hand launch"`, units: "imperial" });
     const failed = service.analysis("x")!.finishNow().findings.find((f) => f.code === "require_failed");
     expect(failed).toMatchObject({ severity: "error", figure: "mass.b", loading: "both" });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { createAirframeService } from "../../../server/service";
+import { testService } from "../../service";
 
 const circle = (bulge: number) => ["root", ...Array.from({ length: 13 }, (_, i) => {
   const t = (i * Math.PI) / 6;
@@ -13,7 +13,7 @@ wing main { at = (0 mm, 0 mm, 0 mm) ; foil = own ; panel p { span = 400 mm ; cho
 
   it("changes what rests on it, and a comment in the design hides nothing of that", () => {
     const files: Record<string, string> = { "own.dat": circle(0.05) };
-    const service = createAirframeService({ text: (uri) => files[uri] });
+    const service = testService((uri) => files[uri]);
     const mass = () => service.analysis("d")!.finishNow().sets[0].value("mass.total")!.value;
     service.update({ uri: "d", version: 1, text: design });
     const thin = mass();
@@ -30,7 +30,7 @@ loading light { }
 loading heavy { item a { weight = 200 g ± 5 g } }
 `;
   const names = (text: string) => {
-    const service = createAirframeService({ text: () => undefined });
+    const service = testService();
     service.update({ uri: "d", version: 1, text });
     return service.analysis("d")!.sets.map((set) => [...set.value("mass.total")!.spread!.keys()].join());
   };

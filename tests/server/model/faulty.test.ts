@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { createAirframeService } from "../../../server/service";
+import { testService } from "../../service";
 import { isTextCode } from "../../../server/model/problems";
 import type { Finding } from "../../../shared/finding";
 import { read, type Snippet } from "./snippets";
@@ -28,7 +28,7 @@ describe.each(readdirSync(folder))("%s", (name) => {
 });
 
 function findingsOf({ text, files, aside }: Pick<Snippet, "text" | "files" | "aside">): Finding[] {
-  const service = createAirframeService({ text: (uri) => (uri === "design.airframe" ? text : files[uri]) });
+  const service = testService((uri) => (uri === "design.airframe" ? text : files[uri]));
   const { findings } = service.analysis("design.airframe")!.finishNow();
   return findings.filter((finding) => isTextCode(finding.code) && !aside.includes(finding.code));
 }

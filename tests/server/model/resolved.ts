@@ -3,11 +3,11 @@ import type { Analysis } from "../../../server/analysis";
 import type { Design, Settled } from "../../../server/model/design/design";
 import { isTextCode } from "../../../server/model/problems";
 import { settle } from "../../../server/model/design/settle";
-import { createAirframeService } from "../../../server/service";
+import { testService } from "../../service";
 
 /** A text worked out as far as is quick, with what tests ask of it. `files` are texts beside it, by name. */
 export function resolved(text: string, files: Readonly<Record<string, string>> = {}) {
-  const service = createAirframeService({ text: (uri) => (uri === "design.airframe" ? text : files[uri]) });
+  const service = testService((uri) => (uri === "design.airframe" ? text : files[uri]));
   const analysis: Analysis = service.analysis("design.airframe")!;
   const built = (loading?: string) => analysis.set(loading ?? "").loading.design;
   const plain = (loading?: string): Settled<Design<Quantity>> => settle(built(loading));

@@ -1,0 +1,1 @@
+export function polarMethod(): Promise<Record<string, string>>;
