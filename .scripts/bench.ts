@@ -1,8 +1,14 @@
 // npm run bench [-- KEYSTROKES]: how long figures and findings take to follow the typing, measured from outside the
-// server's process, beside VS Code's JSON server on documents of the same lines in the same run.
+// server's process, beside VS Code's JSON server on documents of the same lines in the same run; then the dense solve beside
+// LAPACK's, and how the lattice's answers settle as it grows finer.
+import { build } from "esbuild";
 import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import { cpus, loadavg } from "node:os";
-import { samples } from "../tests/clients/server";
+import { basename, join } from "node:path";
+import { root, samples } from "../tests/clients/server";
+import type * as Convergence from "./bench/convergence";
+import { measureDense, numpies, sizes } from "./bench/dense";
 import { measureJson } from "./bench/json-server";
 import { type DesignTimes, type Edit, measureDesign, type Spread } from "./bench/measure";
 import { generateDesign } from "./generate-design";
@@ -45,6 +51,29 @@ function fitting(text: string): readonly Edit[] {
   return found.length > 0 ? found : [{ name: "in a comment", from: head, to: (n) => `${head} # ${n}` }];
 }
 
+function reportDense(): void {
+  const others = numpies();
+  const rows = sizes.map((size) => measureDense(size, others));
+  const ratio = (time: number | undefined, to: number): string => (time === undefined ? "?" : (time / to).toFixed(2));
+  print("Dense solve, one right-hand side, one thread (least ms of processor time, and compiled over each numpy)", [
+    ["unknowns", "compiled", "plain", ...others.flatMap(({ name }) => [name, "ratio"])],
+    ...rows.map(({ size, compiled, plain, numpy }) => [
+      `${size}`, compiled === undefined ? "?" : compiled.toFixed(2), plain.toFixed(2),
+      ...numpy.flatMap((time) => [time.toFixed(2), ratio(compiled, time)]),
+    ]),
+  ]);
+  if (others.length === 0) console.log("  numpy left out: no python3 has it (Debian: apt-get install python3-numpy)");
+}
+
+/** Bundled as what is shipped is: the parser's package does not load otherwise. */
+async function reportConvergence(): Promise<void> {
+  const outfile = join(root, ".cache/bench/convergence.cjs");
+  await build({ absWorkingDir: root, entryPoints: [".scripts/bench/convergence.ts"], outfile, bundle: true, platform: "node", format: "cjs", logLevel: "warning" });
+  const { convergence } = createRequire(outfile)(outfile) as typeof Convergence;
+  console.log("\nStrips and rows against the usual, unknowns; off the finest: neutral point of the surfaces (% of mean chord), lift slope (%)");
+  for (const file of samples()) console.log([`  ${basename(file)}`, ...convergence(file).map((line) => `    ${line}`)].join("\n"));
+}
+
 async function main(): Promise<void> {
   console.log(`${cpus().length} × ${cpus()[0].model}, Node ${process.version}, ${keystrokes} keystrokes each; load before ${loadavg()[0].toFixed(1)}`);
 
@@ -59,6 +88,8 @@ async function main(): Promise<void> {
       ["a number changed", pair(json.edit)],
     ]);
   }
+  reportDense();
+  await reportConvergence();
 }
 
 void main();

@@ -35,6 +35,8 @@ export interface LatticeOptions {
   readonly antisymmetric?: boolean;
   /** Bodies over which gaps between roots may carry through. */
   readonly bodies?: readonly Body[];
+  /** Unknowns above which everything is made coarser; by default so few that no design takes more than some tenth of a second. */
+  readonly most?: number;
 }
 
 /**
@@ -47,15 +49,15 @@ const defaultRows = 8;
 const defaultStrips = 18;
 /** Fewest strips along any chain of pieces. */
 const fewest = 4;
-/** Unknowns above which everything is made coarser, so that no design takes more than some tenth of a second. */
-const most = 900;
+const usualMost = 900;
 
 /** Undefined where there is no lifting surface with any area. */
 export function layLattice(surfaces: readonly Surface[], options: LatticeOptions = {}): Lattice | undefined {
+  const { most = usualMost * (options.whole ? 2 : 1) } = options;
   let density = options.density ?? 1;
   for (let tries = 0; tries < 6; tries++) {
     const lattice = layOnce(surfaces, options, density);
-    if (!lattice || lattice.elements.count <= most * (options.whole ? 2 : 1)) return lattice;
+    if (!lattice || lattice.elements.count <= most) return lattice;
     density *= Math.max(0.5, Math.sqrt(most / lattice.elements.count) * 0.95);
   }
   return layOnce(surfaces, options, density);

@@ -1,8 +1,11 @@
+import { basename } from "node:path";
 import { describe, expect, it } from "vitest";
 import { solveLattice } from "../../../../server/compute/lattice/solve-lattice";
 import { referenceGeometry } from "../../../../server/compute/planform/reference-geometry";
+import { samples } from "../../../clients/server";
 import { mirrored, tapered } from "../airframes";
 import { conventionalWing, designs, tailAt } from "../designs";
+import { between, levelOf, shapeOfFile } from "./refine";
 
 // The default lattice is chosen so that half as many vortices (both spacings wider by √2) change the neutral point by less than
 // 0.3 % of the mean chord and the lift slope by less than 0.5 %.
@@ -13,18 +16,20 @@ const planforms = {
   "aspect ratio 20": tapered(4, 0.25, 0.15, 0.02),
 };
 const cases = [
-  ...Object.entries(designs).map(([name, shape]) => [name, shape] as const),
-  ...Object.entries(planforms).map(([name, wing]) => [name, { surfaces: [wing], bodies: [] }] as const),
+  ...samples().map((file) => [basename(file), () => shapeOfFile(file)] as const),
+  ...Object.entries(designs).map(([name, shape]) => [name, () => shape] as const),
+  ...Object.entries(planforms).map(([name, wing]) => [name, () => ({ surfaces: [wing], bodies: [] })] as const),
 ];
 
 describe("half the vortices", () => {
-  it.each(cases)("%s", (_, { surfaces, bodies }) => {
-    const { meanChord } = referenceGeometry(surfaces, bodies)!;
-    const fine = solveLattice(surfaces, { bodies })!;
-    const half = solveLattice(surfaces, { bodies, density: coarse })!;
+  it("of all samples", () => expect(samples()).toHaveLength(6));
+
+  it.each(cases)("%s", (_, shape) => {
+    const [fine, half] = [levelOf(shape(), 1), levelOf(shape(), coarse)];
+    const { neutralPoint, liftSlope } = between(half, fine);
     expect(half.unknowns).toBeLessThan(0.62 * fine.unknowns); // whole numbers of strips and rows
-    expect(Math.abs(half.neutralPoint - fine.neutralPoint) / meanChord).toBeLessThan(0.003);
-    expect(Math.abs(half.liftSlope / fine.liftSlope - 1)).toBeLessThan(0.005);
+    expect(Math.abs(neutralPoint)).toBeLessThan(0.3);
+    expect(Math.abs(liftSlope)).toBeLessThan(0.5);
   });
 });
 
