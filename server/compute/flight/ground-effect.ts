@@ -1,4 +1,4 @@
-/** Points of the rule below: the integrand is smooth and periodic, so 64 give ten digits down to a height of 0.03 spans. */
+/** Points of the rule below. The integrand is smooth and periodic: nine digits are right at a gap of 0.06 spans, five at 0.03. */
 const points = 128;
 
 /**
