@@ -2,9 +2,10 @@ import { dimensions, type DimensionName } from "../../grammar/units/dimension";
 import { divide, quantity, type Quantity } from "../../grammar/units/quantity";
 import { atmosphere } from "../compute/atmosphere/atmosphere";
 import { standardGravity } from "../compute/constants";
-import { solveStatic, type StaticResult } from "../compute/powertrain/solve-static";
 import type { PlantRun } from "../compute/powertrain/plant-run";
-import { staticCoefficients } from "../compute/propeller/static-curve";
+import { mapShape } from "../compute/powertrain/run-at";
+import { solveStatic, type StaticResult } from "../compute/powertrain/solve-static";
+import { propellerMap } from "../compute/propeller/propeller-map";
 import { propagateSettled } from "../compute/tolerance/propagate";
 import type { Design, Field } from "../model/design/design";
 import type { Powerplant, Source } from "../model/design/power";
@@ -55,13 +56,13 @@ export function* putPower(set: FigureSet, memory: Memory): Generator<void, void>
   putShares(set);
 }
 
-/** One run of all powerplants; propeller curves and whole runs are remembered. */
+/** One run of all powerplants; propeller maps and whole runs are remembered. */
 function solve(drives: Drives, state: "nominal" | "full", memory: Memory): StaticResult | undefined {
   const air = atmosphere(drives.field);
   if (!air) return undefined;
   return memory.recall(`static ${state}`, drives, () => solveStatic({
     powerplants: drives.powerplants, sources: drives.sources, air, state,
-    curveOf: (propeller, at) => memory.recall("static curve", { ...propeller, clockwise: true, maxRotation: 0, at }, () => staticCoefficients(propeller, at)),
+    mapOf: (propeller) => memory.recall("propeller map", mapShape(propeller), () => propellerMap(propeller)),
   }));
 }
 

@@ -3,7 +3,7 @@ import { atmosphere } from "../../server/compute/atmosphere/atmosphere";
 import { driveAt } from "../../server/compute/powertrain/drive";
 import type { PlantRun } from "../../server/compute/powertrain/plant-run";
 import { solveStatic, type SourceRun } from "../../server/compute/powertrain/solve-static";
-import { propellerLoad } from "../../server/compute/propeller/propeller-at";
+import { coefficientLoad } from "../../server/compute/propeller/propeller-at";
 import { bracketedRoot } from "../../server/compute/root";
 import type { Powerplant } from "../../server/model/design/power";
 import { standardGravity } from "../../server/compute/constants";
@@ -14,39 +14,39 @@ import { propellerOf, rpm } from "./propeller-data";
 // 1.225 kg/m³: worked by hand, two ways (rpm from k rpm² + Kt/(R Kv) rpm − Kt (V/R − I0) = 0). Six printed digits: half a
 // unit of the last.
 const air = { ...atmosphere({ altitude: 0 })!, density: 1.225 };
-const curve = { at: (rotation: number) => propellerLoad(0.1139, 0.0512, { diameter: 0.254, rotation, speed: 0, air }) };
+const load = (rotation: number) => coefficientLoad(0.1139, 0.0512, { diameter: 0.254, rotation, speed: 0, air });
 const motor = { kv: 1000 * rpm, resistance: 0.04, noLoadCurrent: 1.2, gearRatio: 1 };
 const digits = 5e-6;
 
 describe("motor and propeller", () => {
   it("at 11.1 V", () => {
-    const { load, motor: point } = driveAt({ motor, gearRatio: 1, curve, controllerResistance: 0, leadResistance: 0 }, 11.1, 1);
+    const { load: run, motor: point } = driveAt({ motor, gearRatio: 1, load, controllerResistance: 0, leadResistance: 0 }, 11.1, 1);
     expectNear(point.rotation / rpm, 9858.54, digits);
     expectNear(point.current, 31.0364, digits);
     expectNear(point.torque, 0.284917, digits);
     expectNear(point.shaftPower, 294.143, digits);
     expectNear(point.electricPower, 344.504, digits);
     expectNear(point.efficiency, 0.853817, digits);
-    expectNear(load!.thrust, 15.679, digits);
-    expectNear(load!.figureOfMerit, 0.59904, digits);
+    expectNear(run!.thrust, 15.679, digits);
+    expectNear(run!.figureOfMerit, 0.59904, digits);
   });
 
   it("the same through a gear: half the turns of a motor of twice the kv", () => {
-    const geared = { motor: { ...motor, kv: 2 * motor.kv }, gearRatio: 2, curve, controllerResistance: 0, leadResistance: 0 };
-    const { load, motor: point } = driveAt(geared, 11.1, 1);
+    const geared = { motor: { ...motor, kv: 2 * motor.kv }, gearRatio: 2, load, controllerResistance: 0, leadResistance: 0 };
+    const { load: run, motor: point } = driveAt(geared, 11.1, 1);
     expectNear(point.rotation / rpm, 2 * 9858.54, digits);
-    expectNear(load!.thrust, 15.679, digits);
+    expectNear(run!.thrust, 15.679, digits);
   });
 
   it("from a pack of three cells of 3.84 V and 6 mohm, leads of 4 and controller of 6 mohm, at 0.6 throttle", () => {
-    const drive = { motor, gearRatio: 1, curve, controllerResistance: 0.006, leadResistance: 0.004 };
+    const drive = { motor, gearRatio: 1, load, controllerResistance: 0.006, leadResistance: 0.004 };
     const volts = bracketedRoot((v) => 11.52 - 0.018 * driveAt(drive, v, 0.6).current - v, 0, 11.52, 1e-10)!;
-    const { load, motor: point, current } = driveAt(drive, volts, 0.6);
+    const { load: run, motor: point, current } = driveAt(drive, volts, 0.6);
     expectNear(point.rotation / rpm, 6209.13, digits);
     expectNear(point.current, 13.0354, digits);
     expectNear(current, 7.82123, digits);
     expectNear(volts, 11.3792, digits);
-    expectNear(load!.thrust, 6.21948, digits);
+    expectNear(run!.thrust, 6.21948, digits);
     expectNear(point.shaftPower, 73.4875, digits);
     expectNear(volts * current, 88.9995, digits);
   });
@@ -63,7 +63,7 @@ describe("pack, leads, controller, motor, propeller at full throttle", () => {
   const sources = [{ path: "pack", wired: "single" as const, packs: [pack] }];
 
   it("one motor", () => {
-    const { powerplants: [run], sources: [source] } = solveStatic({ powerplants: [plant()], sources, air, state: 0.5, curveOf: () => curve });
+    const { powerplants: [run], sources: [source] } = solveStatic({ powerplants: [plant()], sources, air, state: 0.5, mapOf: () => ({ at: ({ rotation }) => load(rotation) }) });
     const one = run as PlantRun;
     expectNear(one.rotation / rpm, 9538.94, digits);
     expectNear(one.motorCurrent, 29.1332, digits);
@@ -78,7 +78,7 @@ describe("pack, leads, controller, motor, propeller at full throttle", () => {
   it("three motors on one pack of a third the resistance run like one on its own", () => {
     const thirds = [{ ...sources[0], packs: [{ ...pack, resistance: 0.006 }] }];
     const powerplants = ["a", "b", "c"].map((path) => plant({ path }));
-    const { powerplants: runs, sources: [source] } = solveStatic({ powerplants, sources: thirds, air, state: 0.5, curveOf: () => curve });
+    const { powerplants: runs, sources: [source] } = solveStatic({ powerplants, sources: thirds, air, state: 0.5, mapOf: () => ({ at: ({ rotation }) => load(rotation) }) });
     for (const run of runs as readonly PlantRun[]) expectNear(run.thrust, 14.6789, digits);
     expectNear((source as SourceRun).current, 3 * 29.1332, digits);
     expectNear((source as SourceRun).volts, 10.9956, digits);

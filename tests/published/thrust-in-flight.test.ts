@@ -3,7 +3,8 @@ import { atmosphere } from "../../server/compute/atmosphere/atmosphere";
 import type { PlantRun } from "../../server/compute/powertrain/plant-run";
 import { runAt, type SourceRun } from "../../server/compute/powertrain/run-at";
 import { interpolate } from "../../server/compute/propeller/blade-types";
-import { propellerLoad } from "../../server/compute/propeller/propeller-at";
+import { coefficientLoad } from "../../server/compute/propeller/propeller-at";
+import type { PropellerFlow } from "../../server/compute/propeller/propeller-map";
 import type { Powerplant } from "../../server/model/design/power";
 import { propellerOf, rpm } from "./propeller-data";
 
@@ -16,10 +17,10 @@ const powers = [0.0512, 0.0537, 0.0537, 0.0538, 0.0537, 0.0536, 0.0502, 0.049];
 
 const air = { ...atmosphere({ altitude: 0 })!, density: 1.225 };
 const diameter = 0.254;
-const curveOf = (_: unknown, __: unknown, speed: number) => ({
-  at: (rotation: number) => {
+const mapOf = () => ({
+  at: ({ rotation, speed }: PropellerFlow) => {
     const at = (2 * Math.PI * speed) / (rotation * diameter);
-    return propellerLoad(interpolate(advance, thrusts, at), interpolate(advance, powers, at), { diameter, rotation, speed, air });
+    return coefficientLoad(interpolate(advance, thrusts, at), interpolate(advance, powers, at), { diameter, rotation, speed, air });
   },
 });
 const plant: Powerplant = {
@@ -40,7 +41,7 @@ it.each([
   [15, 9473.46, 0.37402, 30.0962, 11.3253, 273.747, 0.62057, 330.405, 0.51416],
   [20, 9576.84, 0.49332, 28.5758, 9.1419, 262.174, 0.6974, 314.495, 0.58137],
 ])("at %d m/s", (speed, turns, ratio, current, thrust, shaftPower, efficiency, terminalPower, overall) => {
-  const { powerplants, sources: [fed] } = runAt({ powerplants: [plant], sources, air, state: 0.5, speed, curveOf });
+  const { powerplants, sources: [fed] } = runAt({ powerplants: [plant], sources, air, state: 0.5, speed, mapOf });
   const run = powerplants[0] as PlantRun;
   asPrinted(run.rotation / rpm, turns, 2);
   asPrinted(run.propeller!.advanceRatio, ratio, 5);

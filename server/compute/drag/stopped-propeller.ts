@@ -1,7 +1,7 @@
 import type { Motor, Powerplant, Propeller } from "../../model/design/power";
 import type { Air } from "../atmosphere/atmosphere";
-import { bladeLoad } from "../propeller/propeller-at";
 import { bladeOf } from "../propeller/blade";
+import { propellerMap, type PropellerMap } from "../propeller/propeller-map";
 import { bracketedRoot } from "../root";
 
 /** Of a long plate square to the flow with free ends, on the blade's area (S. F. Hoerner, Fluid-Dynamic Drag, 1965; from memory). */
@@ -38,6 +38,8 @@ export interface Wind {
   readonly air: Air;
   /** Torque it takes to turn the shaft, N m; 0 when absent. */
   readonly friction?: number;
+  /** Of that propeller, where one is at hand. */
+  readonly map?: PropellerMap;
 }
 
 /**
@@ -46,10 +48,9 @@ export interface Wind {
  * held to tunnel tests that end a little past zero thrust; beyond, its sections are guesses. The turbulent wake of a strongly
  * braking disc is not modelled, nor a controller that brakes.
  */
-export function windmillingPropeller(propeller: Propeller, { speed, air, friction = 0 }: Wind): Windmill | undefined {
+export function windmillingPropeller(propeller: Propeller, { speed, air, friction = 0, map = propellerMap(propeller) }: Wind): Windmill | undefined {
   if (!(speed > 0 && propeller.pitch > 0 && propeller.diameter > 0)) return undefined;
-  const blade = bladeOf(propeller);
-  const load = (rotation: number) => bladeLoad(blade, rotation, speed, air);
+  const load = (rotation: number) => map.at({ rotation, speed, air });
   const surplus = (rotation: number) => load(rotation).torque + friction;
   const screw = (2 * Math.PI * speed) / propeller.pitch;
   for (let high = fastest * screw; high > slowest * screw; high /= step) {

@@ -1,7 +1,7 @@
 import type { Controller, Powerplant, Propeller } from "../../model/design/power";
 import type { Air } from "../atmosphere/atmosphere";
 import type { Missing } from "../battery/source";
-import type { LoadCurve } from "../propeller/load-curve";
+import type { PropellerMap } from "../propeller/propeller-map";
 import type { Drive } from "./drive";
 
 export type DriveMissing = Missing<
@@ -11,8 +11,8 @@ export type DriveMissing = Missing<
 /** What was taken for granted, by the property that would say it. */
 export type Assumption = "esc.resistance" | "motor.no_load_current" | "battery.resistance";
 
-/** `speed`: along the shaft, m/s; 0 standing still. */
-export type CurveOf = (propeller: Propeller, air: Air, speed: number) => LoadCurve;
+/** Where maps of propellers come from. They hold at any airspeed and in any air. */
+export type MapOf = (propeller: Propeller) => PropellerMap;
 
 /** From pack to controller: common practice, no source (0.3 m there and back of 3 mm² copper, and two plugs). ohm */
 const leads = 0.004;
@@ -28,7 +28,7 @@ const ratedDrop = 0.4;
  * `resistance` counts its leads in.
  */
 export function driveOf(
-  plant: Powerplant, air: Air, curveOf: CurveOf, speed = 0,
+  plant: Powerplant, air: Air, mapOf: MapOf, speed = 0,
 ): { drive: Drive; assumed: Assumption[] } | DriveMissing {
   const { motor, propeller, controller } = plant;
   if (!propeller) return { missing: plant.fan ? "fan.measured" : "propeller" };
@@ -39,6 +39,7 @@ export function driveOf(
   if (!(propeller.diameter > 0)) return { missing: "propeller.diameter" };
   if (!Number.isFinite(propeller.pitch)) return { missing: "propeller.pitch" };
   const noLoadCurrent = motor.noLoadCurrent > 0 ? motor.noLoadCurrent : 0;
+  const map = mapOf(propeller);
   const assumed: Assumption[] = [];
   if (noLoadCurrent === 0) assumed.push("motor.no_load_current");
   if (controller?.resistance === undefined) assumed.push("esc.resistance");
@@ -46,7 +47,7 @@ export function driveOf(
     drive: {
       motor: { kv: motor.kv, resistance: motor.resistance, noLoadCurrent },
       gearRatio: motor.gearRatio,
-      curve: curveOf(propeller, air, speed),
+      load: (rotation) => map.at({ rotation, speed, air }),
       controllerResistance: controllerResistance(controller),
       leadResistance: controller?.resistance === undefined ? leads : 0,
     },

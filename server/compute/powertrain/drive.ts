@@ -1,5 +1,4 @@
 import { motorPoint, noLoadRotation, type MotorConstants, type MotorPoint } from "../motor/motor";
-import type { LoadCurve } from "../propeller/load-curve";
 import type { PropellerLoad } from "../propeller/propeller-at";
 import { bracketedRoot } from "../root";
 
@@ -8,8 +7,8 @@ export interface Drive {
   readonly motor: MotorConstants;
   /** Motor turns per propeller turn. No loss in the gear. */
   readonly gearRatio: number;
-  /** The propeller at the airspeed it meets. */
-  readonly curve: LoadCurve;
+  /** The propeller at a rotation (rad/s, above 0), at the airspeed it meets. */
+  readonly load: (rotation: number) => PropellerLoad;
   /** Carries the motor's current, ohm. */
   readonly controllerResistance: number;
   /** From the pack to the controller: carries the pack's current, ohm. */
@@ -35,19 +34,19 @@ export interface DrivePoint {
  * back, and the propeller drives the motor's friction. It stands still where neither volts nor air can start it.
  */
 export function driveAt(drive: Drive, volts: number, throttle: number): DrivePoint {
-  const { motor, gearRatio, curve } = drive;
+  const { motor, gearRatio, load } = drive;
   const offered = throttle * volts;
   const path = motor.resistance + drive.controllerResistance + throttle ** 2 * drive.leadResistance;
   const currentAt = (rotation: number) => Math.max(0, (offered - rotation / motor.kv) / path);
   const spare = (rotation: number) =>
-    (currentAt(rotation) - motor.noLoadCurrent) / motor.kv - curve.at(rotation / gearRatio).torque / gearRatio;
-  const free = noLoadRotation({ ...motor, resistance: path }, offered) || 1;
+    (currentAt(rotation) - motor.noLoadCurrent) / motor.kv - load(rotation / gearRatio).torque / gearRatio;
+  const free = Math.max(1, noLoadRotation({ ...motor, resistance: path }, offered));
   const least = free * 1e-6;
   if (!(spare(least) > 0)) return pointOf(drive, throttle, undefined, motorPoint(motor, offered / path, 0));
   let most = free;
   while (most < fastest && spare(most) > 0) most *= 2;
   const rotation = bracketedRoot(spare, least, most, most * 1e-10) ?? most;
-  return pointOf(drive, throttle, curve.at(rotation / gearRatio), motorPoint(motor, currentAt(rotation), rotation));
+  return pointOf(drive, throttle, load(rotation / gearRatio), motorPoint(motor, currentAt(rotation), rotation));
 }
 
 /** Beyond any motor, rad/s: ends the search for a rotation at which the air drives no longer. */

@@ -2,10 +2,10 @@ import type { Powerplant, Propeller, Source } from "../../model/design/power";
 import type { Air } from "../atmosphere/atmosphere";
 import type { ChargeState } from "../battery/cell";
 import { emfOf, equivalentSource, packCurrents, type EquivalentSource, type Missing, type SourceMissing } from "../battery/source";
-import { loadCurve, type LoadCurve } from "../propeller/load-curve";
+import { propellerMap, type PropellerMap } from "../propeller/propeller-map";
 import { bracketedRoot } from "../root";
 import { driveAt, type Drive } from "./drive";
-import { driveOf, type Assumption, type CurveOf, type DriveMissing } from "./drive-of";
+import { driveOf, type Assumption, type DriveMissing, type MapOf } from "./drive-of";
 import { plantRun, type PlantRun } from "./plant-run";
 
 export interface RunCase {
@@ -18,8 +18,8 @@ export interface RunCase {
   readonly throttle?: number;
   /** Airspeed straight ahead, m/s; 0 when absent. */
   readonly speed?: number;
-  /** Where propeller curves come from: a caller that remembers them hands them in. */
-  readonly curveOf?: CurveOf;
+  /** Where propellers' maps come from: a caller that remembers them hands them in. */
+  readonly mapOf?: MapOf;
 }
 
 export interface SourceRun {
@@ -58,9 +58,9 @@ interface Fed {
  * that blows forward still air. Not modelled: the part across the shaft, the drag of a propeller that stands still, blades
  * that fold.
  */
-export function runAt({ powerplants, sources, air, state, throttle = 1, speed = 0, curveOf }: RunCase): RunResult {
+export function runAt({ powerplants, sources, air, state, throttle = 1, speed = 0, mapOf }: RunCase): RunResult {
   const duty = Math.min(1, Math.max(0, throttle));
-  const curves = curveOf ?? oneCurvePerShape();
+  const maps = mapOf ?? oneMapPerShape();
   const plants = new Map<Powerplant, PlantResult>();
   const results = sources.map((source): SourceResult => {
     const own = powerplants.filter((plant) => plant.source === source.path);
@@ -71,7 +71,7 @@ export function runAt({ powerplants, sources, air, state, throttle = 1, speed = 
     }
     const fed: Fed[] = [];
     for (const plant of own) {
-      const drive = driveOf(plant, air, curves, speedAlong(plant, speed));
+      const drive = driveOf(plant, air, maps, speedAlong(plant, speed));
       if ("missing" in drive) plants.set(plant, { path: plant.path, ...drive });
       else fed.push({ plant, ...drive });
     }
@@ -90,12 +90,12 @@ export function runAt({ powerplants, sources, air, state, throttle = 1, speed = 
       leftOut: own.filter((plant) => !fed.some((one) => one.plant === plant)).map((plant) => plant.path),
     };
   });
-  return { powerplants: powerplants.map((plant) => plants.get(plant) ?? unfed(plant, air, curves, speed)), sources: results };
+  return { powerplants: powerplants.map((plant) => plants.get(plant) ?? unfed(plant, air, maps, speed)), sources: results };
 }
 
 /** Without a battery; says what else it lacks first, as all others do. */
-function unfed(plant: Powerplant, air: Air, curves: CurveOf, speed: number): PlantResult {
-  const drive = driveOf(plant, air, curves, speedAlong(plant, speed));
+function unfed(plant: Powerplant, air: Air, maps: MapOf, speed: number): PlantResult {
+  const drive = driveOf(plant, air, maps, speedAlong(plant, speed));
   return { path: plant.path, ...("missing" in drive ? drive : ({ missing: "battery" } as const)) };
 }
 
@@ -113,13 +113,15 @@ function terminalVolts(emf: number, resistance: number, fed: readonly Fed[], dut
 /** x runs aft. */
 const speedAlong = ({ thrustAxis }: Powerplant, speed: number): number => Math.max(0, -thrustAxis[0] * speed);
 
-/** Propellers that differ only in sense of rotation share a curve. */
-function oneCurvePerShape(): CurveOf {
-  const known = new Map<string, LoadCurve>();
-  return (propeller: Propeller, air: Air, speed: number) => {
-    const key = JSON.stringify({ ...propeller, clockwise: true, maxRotation: undefined, speed });
-    const curve = known.get(key) ?? loadCurve(propeller, air, speed);
-    known.set(key, curve);
-    return curve;
+/** What tells one propeller's map from another's: sense of rotation and the maker's limit do not. */
+export const mapShape = (propeller: Propeller): Propeller => ({ ...propeller, clockwise: true, maxRotation: undefined });
+
+function oneMapPerShape(): MapOf {
+  const known = new Map<string, PropellerMap>();
+  return (propeller) => {
+    const key = JSON.stringify(mapShape(propeller));
+    const map = known.get(key) ?? propellerMap(propeller);
+    known.set(key, map);
+    return map;
   };
 }

@@ -30,7 +30,7 @@ export interface ElementLoad {
  * one to the other: so they always hold a root between them, thrusting, windmilling or blowing forward. Momentum fails in
  * the turbulent wake of a strongly braking disc; no correction is made for it.
  */
-export function elementLoad(blade: Blade, element: BladeElement, rotation: number, speed: number, air: Air): ElementLoad {
+export function elementLoad(blade: Blade, element: BladeElement, rotation: number, speed: number, air: Pick<Air, "density" | "viscosity">): ElementLoad {
   const { radius, chord, angle, width } = element;
   const around = rotation * radius;
   const solidity = (blade.count * chord) / (2 * Math.PI * radius);

@@ -1,7 +1,7 @@
 import type { Propeller } from "../../model/design/power";
 import type { Air } from "../atmosphere/atmosphere";
 import { bladeOf, type Blade } from "./blade";
-import { elementLoad } from "./element-load";
+import { elementLoad, type ElementLoad } from "./element-load";
 import { idealStaticPower } from "./momentum";
 
 export interface PropellerState {
@@ -47,34 +47,47 @@ export function propellerAt({ propeller, rotation, speed, air }: PropellerState)
 
 /** `propellerAt` for a blade already cut into elements. */
 export function bladeLoad(blade: Blade, rotation: number, speed: number, air: Air): PropellerLoad {
+  return propellerLoad(ringLoads(blade, { rotation, speed, air }), { diameter: blade.diameter, rotation, speed, air });
+}
+
+/** Thrust (N) and torque (N m) of all rings together. */
+export function ringLoads(
+  blade: Blade, { rotation, speed, air }: { readonly rotation: number; readonly speed: number; readonly air: Pick<Air, "density" | "viscosity"> },
+): ElementLoad {
   let [thrust, torque] = [0, 0];
   for (const element of blade.elements) {
     const load = elementLoad(blade, element, rotation, speed, air);
     thrust += load.thrust;
     torque += load.torque;
   }
-  const turns = rotation / (2 * Math.PI);
-  const diameter = blade.diameter;
-  return propellerLoad(thrust / (air.density * turns ** 2 * diameter ** 4), (2 * Math.PI * torque) / (air.density * turns ** 2 * diameter ** 5),
-    { diameter, rotation, speed, air });
+  return { thrust, torque };
 }
 
-/** All of a load from its two coefficients. */
+/** All that is told of a load, from its thrust (N) and torque (N m). */
 export function propellerLoad(
-  thrustCoefficient: number, powerCoefficient: number,
+  { thrust, torque }: ElementLoad,
   { diameter, rotation, speed, air }: { readonly diameter: number; readonly rotation: number; readonly speed: number; readonly air: Air },
 ): PropellerLoad {
   const turns = rotation / (2 * Math.PI);
-  const thrust = thrustCoefficient * air.density * turns ** 2 * diameter ** 4;
-  const power = powerCoefficient * air.density * turns ** 3 * diameter ** 5;
+  const power = torque * rotation;
   const tipSpeed = Math.PI * turns * diameter;
   const area = (Math.PI * diameter ** 2) / 4;
   return {
-    thrust, power, thrustCoefficient, powerCoefficient, tipSpeed,
-    torque: power / rotation,
+    thrust, torque, power, tipSpeed,
+    thrustCoefficient: thrust / (air.density * turns ** 2 * diameter ** 4),
+    powerCoefficient: power / (air.density * turns ** 3 * diameter ** 5),
     advanceRatio: speed / (turns * diameter),
     tipMach: Math.hypot(tipSpeed, speed) / air.speedOfSound,
     efficiency: thrust > 0 && power > 0 ? (thrust * speed) / power : 0,
     figureOfMerit: thrust > 0 && power > 0 ? idealStaticPower(thrust, area, air.density) / power : 0,
   };
+}
+
+/** The same from its two coefficients. */
+export function coefficientLoad(
+  thrustCoefficient: number, powerCoefficient: number, at: { readonly diameter: number; readonly rotation: number; readonly speed: number; readonly air: Air },
+): PropellerLoad {
+  const turns = at.rotation / (2 * Math.PI);
+  const pressure = at.air.density * turns ** 2 * at.diameter ** 4;
+  return propellerLoad({ thrust: thrustCoefficient * pressure, torque: (powerCoefficient * pressure * at.diameter) / (2 * Math.PI) }, at);
 }

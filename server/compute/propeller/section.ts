@@ -39,6 +39,8 @@ const dragExponent = -0.5;
 /** Times `referenceReynolds`: towards there all three fade out, as they do in the sections; the propellers end below it. */
 const steady = 4;
 const delay = 3;
+/** Reynolds number below which nothing changes any more. */
+const creeping = 1e3;
 
 /**
  * A blade section at a chord Reynolds number and a chord over local radius. How the zero-lift angle falls between Re
@@ -48,7 +50,7 @@ const delay = 3;
  * Compressibility is not modelled.
  */
 export function sectionAt(section: BladeSection, reynolds: number, chordByRadius: number): LocalSection {
-  const share = Math.min(Math.max(reynolds, 1e3), 3e6) / referenceReynolds;
+  const share = Math.hypot(reynolds, creeping) / referenceReynolds;
   const low = -Math.log(share ** -2 + steady ** -2) / 2;
   return {
     liftSlope: section.liftSlope,

@@ -5,6 +5,7 @@ import {
   deadPropellerDrag, foldedPropellerDrag, stoppedPropellerDrag, windmillFriction, windmillingPropeller,
 } from "../../../../server/compute/drag/stopped-propeller";
 import { propellerAt } from "../../../../server/compute/propeller/propeller-at";
+import { propellerMap } from "../../../../server/compute/propeller/propeller-map";
 import type { Motor, Propeller } from "../../../../server/model/design/power";
 
 const air = atmosphere({ altitude: 0 })!;
@@ -33,9 +34,11 @@ describe("drag of a propeller without drive", () => {
     // 1.2 A over 94 rad/s per volt: 12.8 N mm.
     expect(friction).toBeCloseTo(0.01277, 5);
     const { area, rotation } = windmillingPropeller(propeller, { ...wind, friction })!;
-    const load = propellerAt({ propeller, rotation, ...wind });
+    const load = propellerMap(propeller).at({ rotation, ...wind });
     expect(load.torque).toBeCloseTo(-friction, 6);
     expect(load.thrust).toBeCloseTo(-area * 0.5 * air.density * 15 ** 2, 9);
+    // The map is good to 0.5 %.
+    expect(load.thrust / propellerAt({ propeller, rotation, ...wind }).thrust).toBeCloseTo(1, 2);
   });
 
   it("turned: no more power is taken from the air than A. Betz allows, 16/27 of that through the disc, and none by a free wheel", () => {

@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import { atmosphere } from "../../../../server/compute/atmosphere/atmosphere";
 import type { PlantRun } from "../../../../server/compute/powertrain/plant-run";
 import { solveStatic, type SourceRun } from "../../../../server/compute/powertrain/solve-static";
-import { staticCoefficients } from "../../../../server/compute/propeller/static-curve";
-import type { Powerplant, Source } from "../../../../server/model/design/power";
+import { propellerMap } from "../../../../server/compute/propeller/propeller-map";
+import type { Powerplant, Propeller, Source } from "../../../../server/model/design/power";
 import { expectNear } from "../../../published/near";
 import { propellerOf } from "../../../published/propeller-data";
 import { anyPlant, motor, number, pack, plant, source } from "./plants";
@@ -136,14 +136,14 @@ describe("sources", () => {
   });
 });
 
-it("a mirrored pair asks for one propeller curve, and a caller can hand its own in", () => {
+it("a mirrored pair can share one map of its propeller, handed in", () => {
   let asked = 0;
-  const curveOf = (propeller: Parameters<typeof staticCoefficients>[0]) => {
+  const mapOf = (propeller: Propeller) => {
     asked++;
-    return staticCoefficients(propeller, air);
+    return propellerMap(propeller);
   };
   const pair = [plant({ path: "left" }), plant({ path: "right", propeller: { ...propellerOf(12, 6, "thin"), clockwise: false } })];
-  const own = solveStatic({ powerplants: pair, sources: [source()], air, state: "nominal", curveOf }).powerplants as readonly PlantRun[];
+  const own = solveStatic({ powerplants: pair, sources: [source()], air, state: "nominal", mapOf }).powerplants as readonly PlantRun[];
   expect(asked).toBe(2);
   expectNear(own[0].thrust, own[1].thrust, 1e-12);
   expectNear(own[0].thrust, solve(pair).runs[0].thrust, 1e-12);
