@@ -22,6 +22,8 @@ export interface AirStrip extends StripLoad {
   readonly inside: boolean;
   /** Is it part of the last of a half's tip, where the flow may part without anyone feeling it? */
   readonly outermost: boolean;
+  /** Where a flap ends near by: the strips within reach and their shares. */
+  readonly faired?: readonly (readonly [strip: number, share: number])[];
   /** How many strips it stands for: 2 with a twin on the other side, 0 for that twin. */
   readonly weight: number;
 }
@@ -83,10 +85,26 @@ export function airStrips({ strips, symmetric, surfaces, bodies, controls, leftO
   if (made.length !== strips.length) throw new RangeError("a strip of a surface that is not there");
   const twins = symmetric && made.every((one, i) => i % 2 === 0 || alike(made[i - 1], one));
   return {
-    strips: made.map((one, i) => ({ ...one, weight: twins ? (i % 2 === 0 ? 2 : 0) : 1 })),
+    strips: made.map((one, i) => ({ ...one, ...fairing(made, i), weight: twins ? (i % 2 === 0 ? 2 : 0) : 1 })),
     plates: leftOut.flatMap((path) => platesOf(byPath.get(path), lookups)),
     lookups: lookups.list,
   };
+}
+
+/**
+ * How far beyond its end a flap still raises the limit of lift, in chords: what it does to the pressure does not end where it does.
+ * Common practice, no source.
+ */
+const fairedOver = 0.5;
+
+/** The strips of the same surface within reach, if some have a flap and some none. */
+function fairing(strips: readonly Omit<AirStrip, "weight">[], i: number): Pick<AirStrip, "faired"> {
+  const own = strips[i];
+  const near = strips.flatMap((other, j) =>
+    (other.path === own.path && Math.hypot(other.y - own.y, other.z - own.z) <= fairedOver * own.chord ? [[j, other.length] as const] : []));
+  if (new Set(near.map(([j]) => strips[j].flap !== undefined)).size < 2) return {};
+  const whole = near.reduce((sum, [, length]) => sum + length, 0);
+  return { faired: near.map(([j, length]) => [j, length / whole]) };
 }
 
 function outermost(strips: readonly StripLoad[]): Set<number> {

@@ -27,8 +27,8 @@ export function groundStance(wheels: readonly Pick<Wheel, "contact">[]): GroundS
   const mean = (axis: 0 | 2) => mains.reduce((sum, { contact }) => sum + contact[axis], 0) / mains.length;
   const [x, z] = [mean(0), mean(2)];
   const other = others.reduce((far, wheel) => (Math.abs(wheel.contact[0] - x) > Math.abs(far.contact[0] - x) ? wheel : far));
-  const [ahead, higher] = [x - other.contact[0], other.contact[2] - z];
+  const [ahead, lower] = [x - other.contact[0], z - other.contact[2]];
   if (!(Math.abs(ahead) > 0)) return undefined;
   // A nose wheel that reaches lower than the main wheels holds the nose up.
-  return { x, z, angle: Math.atan(-higher / ahead), noseWheel: ahead > 0 };
+  return { x, z, angle: Math.atan(lower / ahead), noseWheel: ahead > 0 };
 }

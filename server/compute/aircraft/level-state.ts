@@ -1,7 +1,7 @@
 import { standardGravity } from "../constants";
 import type { Flow } from "../drag/flow";
 import type { SectionsAir } from "../section-air/section-air";
-import { airAt, stripAir } from "./air-at";
+import { airAt, liftMaxAt } from "./air-at";
 import type { AirBasis } from "./air-basis";
 import { deflectionsAt, type AirState, type Deflected } from "./air-state";
 import type { LimitQuery } from "./lift-limits";
@@ -46,7 +46,7 @@ export function levelState(basis: AirBasis, sections: SectionsAir, { speed, air,
     angle, pitch, liftCoefficient: state.liftCoefficient, liftCoefficients, deflections: deflectionsAt(basis, pitch), trimmed,
     induced: state.inducedDrag / area, profile: drag.area / area, profileDrag: drag,
     stalled: basis.strips.some(({ kind, weight, inside, outermost }, i) => kind !== "fin" && weight > 0 && !inside && !outermost &&
-      liftCoefficients[i] > stripAir(basis, there, i, pitch).liftMax),
+      liftCoefficients[i] > 0 && liftCoefficients[i] > liftMaxAt(basis, there, i, pitch)),
     moment: state.moment(query.cgX, query.cgZ) + (query.momentOfThrust ?? 0),
   };
 }

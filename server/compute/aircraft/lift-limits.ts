@@ -1,6 +1,6 @@
 import type { SurfaceKind } from "../../model/design/geometry";
 import { bracketedRoot } from "../root";
-import { stripAir, type AirAt } from "./air-at";
+import { liftMaxAt, stripAir, type AirAt } from "./air-at";
 import type { AirBasis } from "./air-basis";
 import type { AirState } from "./air-state";
 import { heldAt, trimAt } from "./trim";
@@ -41,14 +41,15 @@ const lifting: ReadonlySet<SurfaceKind> = new Set<SurfaceKind>(["wing", "canard"
 
 /**
  * Each surface that reaches a limit, by the lift coefficient at which it does. Strips inside bodies and the last 2 % of a half's
- * area at its tip don't count. Empty where no lift coefficient can be trimmed.
+ * area at its tip don't count. Tailplanes are looked at as far as wings and canards go. Empty where no lift can be trimmed.
  */
 export function liftLimits(basis: AirBasis, air: AirAt, query: LimitQuery): LiftLimit[] {
   const surfaces = stripsBySurface(basis);
   const at = (lift: number) => stateAt(basis, query, lift);
   const found: LiftLimit[] = [];
   const before = new Map<Surface, number>();
-  for (let lift = 0; lift <= most && found.length < surfaces.length; lift += step) {
+  const open = () => surfaces.some(({ path, kind }) => kind !== "tailplane" && !found.some((limit) => limit.path === path));
+  for (let lift = 0; lift <= most && open(); lift += step) {
     const state = at(lift);
     if (!state) continue;
     for (const surface of surfaces) {
@@ -98,9 +99,8 @@ function nearest(basis: AirBasis, air: AirAt, { strips }: Surface, { liftCoeffic
   let [strip, margin] = [strips[0], Infinity];
   for (const i of strips) {
     const lift = liftCoefficients[i];
-    const section = stripAir(basis, air, i, pitch);
     // The limit of pushing down may be dear to know: it is asked for only where a strip does.
-    const left = lift < 0 ? Math.min(section.liftMax - lift, lift - section.liftMin) : section.liftMax - lift;
+    const left = lift < 0 ? lift - stripAir(basis, air, i, pitch).liftMin : liftMaxAt(basis, air, i, pitch) - lift;
     if (left < margin) [strip, margin] = [i, left];
   }
   return { strip, margin };

@@ -50,18 +50,19 @@ export function effective({ allMoving }: Pick<Control, "allMoving">, angle: numb
   return flapEffectiveness(turned) * turned;
 }
 
+/** How far beyond its way the stick is followed, to say by how much it falls short; farther out the effect goes on straight. */
+const farthest = 4;
+
 /**
  * The effect of a share of the stick's way, as a share of that of the whole: −1 full nose down, 1 full nose up. Hinged controls
  * lose effect as they go farther out; that of the farthest throw stands for all.
  */
 export function stickEffect(controls: readonly PitchControl[], stick: number): number {
+  if (Math.abs(stick) > farthest) return (Math.abs(stick) / farthest) * stickEffect(controls, Math.sign(stick) * farthest);
   const throwOf = ({ noseUp, noseDown }: PitchControl) => Math.abs(stick < 0 ? noseDown : noseUp);
   const most = controls.reduce((far, one) => (one.control.allMoving ? far : Math.max(far, throwOf(one))), 0);
   return most > 0 ? (stick * flapEffectiveness(stick * most)) / flapEffectiveness(most) : stick;
 }
-
-/** How far beyond its way the stick is followed, to say by how much it falls short. */
-const farthest = 4;
 
 /** The share of the stick's way that has this effect. */
 export function stickFor(controls: readonly PitchControl[], effect: number): number {

@@ -1,5 +1,5 @@
 import type { AirBasis } from "./air-basis";
-import { deflectionsAt, liftBy, momentBy, stateOf, type AirState, type Deflected } from "./air-state";
+import { deflectionsAt, liftBy, momentBy, sharesOf, stateOf, type AirState, type Deflected } from "./air-state";
 import { stickFor } from "./pitch-controls";
 
 export interface TrimQuery {
@@ -29,7 +29,8 @@ export function trimAt(basis: AirBasis, query: TrimQuery): Trim | undefined {
   const effect = trimmingEffect(basis, query);
   if (effect === undefined) return undefined;
   const pitch = stickFor(basis.controls, effect);
-  const state = stateOf(basis, { angle: angleFor(basis, query.liftCoefficient, [1, 0, Math.max(0, effect), Math.max(0, -effect), 0]), pitch });
+  const angle = angleFor(basis, query.liftCoefficient, sharesOf(basis, { angle: 0, pitch, pitchRate: 0 }));
+  const state = stateOf(basis, { angle, pitch });
   if (!Number.isFinite(state.lift) || !Number.isFinite(pitch)) return undefined;
   return {
     ...state, deflections: deflectionsAt(basis, pitch), throwLeft: { noseUp: 1 - pitch, noseDown: 1 + pitch },

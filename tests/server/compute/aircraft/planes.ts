@@ -23,7 +23,7 @@ const naca = (digits: string): SurfaceForm => ({ shape: { type: "naca", digits }
 /** A wing of 1.5 m, a tailplane with an elevator, a fin, a fuselage: as common as they come. */
 export function trainer(elevator: Partial<Control> = {}, wing: readonly Control[] = []) {
   const surfaces = [
-    withControls(mirrored([[0.2, 0, 0.06, 0.24, 2 * degree], [0.2, 0.75, 0.09, 0.22, 2 * degree]], naca("2412")), ...wing),
+    withControls(mirrored([[0.2, 0, 0.04, 0.24, 2 * degree], [0.2, 0.75, 0.08, 0.22, 2 * degree]], naca("2412")), ...wing),
     withControls(mirrored([[0.85, 0, 0.03, 0.15, -degree], [0.86, 0.25, 0.03, 0.12, -degree]], { kind: "tailplane", ...naca("0009") }),
       control("elevator", { throws: { up: 15 * degree, down: 12 * degree }, joined: true, ...elevator })),
     single([[0.85, 0, 0.03, 0.15], [0.9, 0, 0.22, 0.1]], { kind: "fin", ...naca("0009") }),
