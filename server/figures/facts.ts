@@ -1,4 +1,7 @@
 import type { Quantity } from "../../grammar/units/quantity";
+import type { FlightModel, Loaded } from "../compute/aircraft/flight-model";
+import type { FlightPoints } from "../compute/aircraft/flight-points";
+import type { LevelTable } from "../compute/aircraft/level-table";
 import type { Side } from "../compute/derivatives/side";
 import type { MassFigures } from "../compute/mass/figures";
 import type { ReferenceGeometry } from "../compute/planform/reference-geometry";
@@ -14,6 +17,8 @@ export interface Facts {
   reference?: ReferenceGeometry;
   pitch?: PitchStability;
   side?: Side;
+  /** Level flight of the loading: its air, and the points that figures tell of. */
+  flight?: { readonly model: FlightModel; readonly loaded: Loaded; readonly points: FlightPoints; readonly table: LevelTable };
   /** All powerplants standing still at full throttle: nominal volts for thrust, full charge for limits. */
   power?: { readonly nominal: StaticResult; readonly full: StaticResult };
 }

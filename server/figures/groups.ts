@@ -1,6 +1,7 @@
 import type { SectionsAir } from "../compute/section-air/section-air";
 import { putAero } from "./aero";
 import { putDamping } from "./damping";
+import { putFlight } from "./flight/put-flight";
 import type { KnownMoments } from "../compute/mass/part-moments";
 import type { FigureSet } from "./figure-set";
 import { putBalanceOnWing, putMass } from "./mass";
@@ -22,8 +23,9 @@ export type SlowFigures = (set: FigureSet, memory: Memory, sections: SectionsAir
  * Aerodynamics and power, in steps; first what needs no section polars. What lacks a polar stays absent, and is worked out
  * by another run when the polars that `sections` was asked for are there. So ask for all of them before giving up on one.
  */
-export const putSlowFigures: SlowFigures = function* (set, memory, _sections) {
+export const putSlowFigures: SlowFigures = function* (set, memory, sections) {
   const pitch = yield* putAero(set, memory);
   if (pitch) yield* putDamping(set, memory, pitch);
   yield* putPower(set, memory);
+  yield* putFlight(set, memory, sections);
 };

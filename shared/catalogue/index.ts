@@ -1,5 +1,6 @@
 import { aeroEntries, stabilityEntries, wingEntries } from "./aerodynamics";
 import type { FigureEntry } from "./entry";
+import { flightEntries, modeEntries, trimEntries } from "./flight";
 import { massEntries } from "./mass";
 import { powerEntries } from "./power";
 
@@ -7,7 +8,7 @@ export type { FigureEntry } from "./entry";
 
 /** All figures that are computed, in the order people read them. */
 export const catalogue: readonly FigureEntry[] = [
-  ...massEntries, ...wingEntries, ...aeroEntries, ...stabilityEntries, ...powerEntries,
+  ...massEntries, ...wingEntries, ...aeroEntries, ...stabilityEntries, ...trimEntries, ...modeEntries, ...powerEntries, ...flightEntries,
 ];
 
 const byName = new Map(catalogue.map((entry) => [entry.name, entry]));
@@ -17,7 +18,7 @@ const patterns = catalogue.filter((entry) => entry.name.includes("<path>")).map(
 });
 
 /** Names that the definitions list and that are not computed yet, by their beginnings. */
-export const groupsToCome: readonly string[] = ["modes", "trim", "flight", "motor_out", "structure", "gear", "control", "failure", "build"];
+export const groupsToCome: readonly string[] = ["flight", "motor_out", "structure", "gear", "control", "failure", "build"];
 
 /** The entry a figure's name belongs to; a name with a path finds its pattern. */
 export function entryOf(name: string): FigureEntry | undefined {

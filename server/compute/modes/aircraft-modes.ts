@@ -1,39 +1,85 @@
-import { pitchRate } from "../derivatives/pitch-rate";
+import type { AirBasis } from "../aircraft/air-basis";
 import type { LateralDerivatives } from "../derivatives/lateral";
+import { pitchRate } from "../derivatives/pitch-rate";
+import { sideDerivatives, type Side } from "../derivatives/side";
 import type { PitchStability } from "../stability/neutral-point";
 import { lateralModes, type LateralModes } from "./lateral";
 import { longitudinalModes, type LongitudinalModes } from "./longitudinal";
 
 /** Level flight of one loading: SI, coefficients on the wing's area. */
-export interface LevelFlight {
+export interface Flight {
   readonly speed: number;
   readonly density: number;
   readonly mass: number;
-  /** The balance point's x, m. */
+  /** The balance point, m. */
   readonly x: number;
-  readonly inertia: { readonly roll: number; readonly pitch: number; readonly yaw: number; readonly product: number };
+  readonly z: number;
+  readonly inertia: Inertia;
   readonly lift: number;
   readonly drag: number;
   /** Of the drag coefficient, per radian of angle at the same speed. */
   readonly dragSlope: number;
 }
 
-/** Short period and phugoid of the whole aircraft in level flight, controls fixed and thrust as it is. */
-export function pitchModes(pitch: PitchStability, flight: LevelFlight): LongitudinalModes | undefined {
-  const { area, meanChord, meanChordX } = pitch.reference;
-  const rates = pitchRate(pitch.lattice, pitch.reference, flight.x);
-  return longitudinalModes({
-    speed: flight.speed, density: flight.density, area, meanChord, mass: flight.mass, pitchInertia: flight.inertia.pitch,
-    lift: flight.lift, drag: flight.drag, dragSlope: flight.dragSlope, liftSlope: pitch.liftSlope,
-    momentSlope: pitch.momentSlope + (pitch.liftSlope * (flight.x - meanChordX - meanChord / 4)) / meanChord,
-    liftRate: rates.lift, momentRate: rates.moment, lagLift: rates.lagLift, lagMoment: rates.lagMoment,
-  });
+/** About the balance point, kg m²; `product` is ∫xz dm. */
+export interface Inertia {
+  readonly roll: number;
+  readonly pitch: number;
+  readonly yaw: number;
+  readonly product: number;
 }
 
-/** Roll, Dutch roll and spiral, from the derivatives at that lift and balance point. */
-export function sideModes({ reference: { area, span } }: PitchStability, derivatives: LateralDerivatives, flight: LevelFlight): LateralModes | undefined {
-  const { roll, yaw, product } = flight.inertia;
-  return lateralModes({
-    speed: flight.speed, density: flight.density, area, span, mass: flight.mass, rollInertia: roll, yawInertia: yaw, product, derivatives,
-  });
+export interface Modes {
+  readonly pitch: LongitudinalModes;
+  /** Absent where the lattice of unsymmetrical flow has no solution. */
+  readonly side?: LateralModes;
+}
+
+/**
+ * Motions of small size about level flight with controls fixed and thrust as it is. Lateral derivatives are worked out at one
+ * flight and taken as straight near it, so that neighbours cost next to nothing.
+ */
+export function modesNear(basis: AirBasis, pitch: PitchStability, side: Side | undefined, near: Flight): (flight: Flight) => Modes | undefined {
+  const { area, meanChord } = pitch.reference;
+  const lag = pitchRate(pitch.lattice, pitch.reference, near.x);
+  const derivatives = side && straightNear(side, near);
+  return (flight) => {
+    const { speed, density, mass, x, inertia, lift, drag, dragSlope } = flight;
+    const [, angle, , , turn] = basis.modes;
+    const arm = x - basis.about;
+    // A turn about the balance point is one about `about` and an angle.
+    const liftRate = turn.lift - arm * angle.lift;
+    const momentRate = turn.moment - arm * angle.moment + arm * liftRate;
+    const rate = 2 / meanChord;
+    const longitudinal = longitudinalModes({
+      speed, density, area, meanChord, mass, pitchInertia: inertia.pitch, lift, drag, dragSlope,
+      liftSlope: angle.lift / area, momentSlope: (angle.moment + arm * angle.lift) / (area * meanChord),
+      liftRate: (rate * liftRate) / area, momentRate: (rate * momentRate) / (area * meanChord),
+      lagLift: lag.lagLift, lagMoment: lag.lagMoment + (lag.lagLift * (x - near.x)) / meanChord,
+    });
+    if (!longitudinal) return undefined;
+    const lateral = derivatives && lateralModes({
+      speed, density, area, mass, span: pitch.reference.span, rollInertia: inertia.roll, yawInertia: inertia.yaw, product: inertia.product,
+      derivatives: derivatives(flight),
+    });
+    return { pitch: longitudinal, ...(lateral && { side: lateral }) };
+  };
+}
+
+/** m, and of the lift coefficient. */
+const [shift, liftStep] = [1e-3, 0.01];
+
+function straightNear(side: Side, { lift, x, z }: Pick<Flight, "lift" | "x" | "z">): (at: Pick<Flight, "lift" | "x" | "z">) => LateralDerivatives {
+  const here = sideDerivatives(side, { lift, x, z });
+  const moved = [
+    sideDerivatives(side, { lift: lift + liftStep, x, z }), sideDerivatives(side, { lift, x: x + shift, z }), sideDerivatives(side, { lift, x, z: z + shift }),
+  ];
+  return (at) => {
+    const shares = [(at.lift - lift) / liftStep, (at.x - x) / shift, (at.z - z) / shift];
+    const mixed = (motion: keyof LateralDerivatives) => {
+      const of = (name: "side" | "roll" | "yaw") => moved.reduce((sum, there, i) => sum + shares[i] * (there[motion][name] - here[motion][name]), here[motion][name]);
+      return { side: of("side"), roll: of("roll"), yaw: of("yaw") };
+    };
+    return { sideslip: mixed("sideslip"), rollRate: mixed("rollRate"), yawRate: mixed("yawRate") };
+  };
 }

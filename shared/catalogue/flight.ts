@@ -1,0 +1,28 @@
+import type { FigureEntry } from "./entry";
+
+export const trimEntries: readonly FigureEntry[] = [
+  { name: "trim.angle", title: "Trimmed angle at cruise", dimension: "angle", text: "Angle of the x axis to the flow in level flight at cruise, nose up." },
+  { name: "trim.stall_angle", title: "Trimmed angle at stall", dimension: "angle", text: "Angle of the x axis to the flow where the wing first stalls, nose up." },
+  { name: "trim.<path>.stall", title: "Trim of a control surface at stall", dimension: "angle", text: "How far it is deflected where the wing first stalls, trailing edge down positive." },
+  { name: "trim.<path>", title: "Trim of a control surface at cruise", dimension: "angle", text: "How far it is deflected to hold level flight at cruise, trailing edge down positive." },
+  { name: "trim.throw_left", title: "Throw left at stall", dimension: "ratio", style: "share", text: "Share of the nose-up throw, from level flight at cruise to its end, that is left where the wing first stalls." },
+];
+
+export const modeEntries: readonly FigureEntry[] = [
+  { name: "modes.short_period.damping", title: "Damping of the short period", dimension: "ratio", text: "Share of critical damping of the quick motion in pitch at cruise, controls fixed." },
+  { name: "modes.short_period.frequency", title: "Frequency of the short period", dimension: "rotation", text: "Undamped natural frequency of the quick motion in pitch at cruise." },
+  { name: "modes.phugoid.damping", title: "Damping of the phugoid", dimension: "ratio", text: "Share of critical damping of the slow rise and fall of speed and height at cruise. Negative grows." },
+  { name: "modes.phugoid.frequency", title: "Frequency of the phugoid", dimension: "rotation", text: "Undamped natural frequency of the slow rise and fall." },
+  { name: "modes.dutch_roll.damping", title: "Damping of the Dutch roll", dimension: "ratio", text: "Share of critical damping of the swing in yaw and roll at cruise. Negative grows." },
+  { name: "modes.dutch_roll.frequency", title: "Frequency of the Dutch roll", dimension: "rotation", text: "Undamped natural frequency of the swing in yaw and roll." },
+  { name: "modes.roll.time", title: "Time of the roll mode", dimension: "time", text: "Seconds in which a roll, let go, falls to 1/e." },
+  { name: "modes.spiral.doubling_time", title: "Doubling time of the spiral", dimension: "time", text: "Seconds in which a bank left alone doubles; only where it grows." },
+  { name: "modes.spiral.halving_time", title: "Halving time of the spiral", dimension: "time", text: "Seconds in which a bank left alone halves; only where it dies." },
+];
+
+export const flightEntries: readonly FigureEntry[] = [
+  { name: "flight.stall_speed", title: "Stall speed", dimension: "speed", text: "Slowest level flight, trimmed, where the wing's first section reaches its highest lift; flaps as the loading has them, propeller off." },
+  { name: "flight.cruise_speed", title: "Cruise speed", dimension: "speed", text: "As the design gives it, else the speed of least drag, at least 1.3 × stall." },
+  { name: "flight.glide_ratio", title: "Best glide ratio", dimension: "ratio", text: "Distance over height lost at the best speed in still air, without the drag of a propeller." },
+  { name: "flight.sink_rate", title: "Least sink rate", dimension: "speed", text: "Height lost each second at the speed where that is least, without the drag of a propeller." },
+];
