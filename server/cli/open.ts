@@ -6,8 +6,8 @@ import type { Analysis } from "../analysis";
 import type { System } from "../checks/say";
 import type { FigureSet } from "../figures/figure-set";
 import { nodeFiles } from "../node-files";
-import { PolarWave } from "../polar-wave";
 import { AirframeService } from "../service";
+import { finishAll } from "./finish";
 import { Failure, type Io } from "./io";
 
 /** A design that was read and worked out whole. */
@@ -38,17 +38,6 @@ export async function openDesigns(names: readonly string[], { units, loading }: 
   });
   finishAll(designs.map(({ analysis }) => analysis), service, io);
   return designs;
-}
-
-/** Works designs out whole; on a terminal it says how far it is if that takes long. */
-function finishAll(all: readonly Analysis[], { polars }: AirframeService, { progress }: Io): void {
-  const wave = new PolarWave(polars, () => performance.now(), (line) => progress?.(line && `Section polars: ${line}`));
-  for (let left = all; left.length > 0; left = left.filter(({ complete }) => !complete)) {
-    for (const analysis of left) for (const _ of analysis.finish()) void _;
-    const wants = left.flatMap(({ wanted }) => wanted);
-    do wave.work(wants, 100); while (!wave.has(wants));
-  }
-  wave.end();
 }
 
 function setNamed({ sets }: Analysis, loading: string, file: string): FigureSet {

@@ -1,5 +1,6 @@
 import { plain } from "../../../grammar/units/quantity";
-import { putSlowFigures, type SlowFigures } from "../../../server/figures/groups";
+import { putAero } from "../../../server/figures/aero";
+import type { SlowFigures } from "../../../server/figures/groups";
 
 /** What was done: runs over the figures, and answers that were not remembered. */
 export interface Done {
@@ -10,11 +11,11 @@ export interface Done {
 /** A figure that the designs of these tests have not otherwise. */
 export const flownFigure = "stability.canard_volume";
 
-/** The project's slow figures, and one that rests on the polars of the first panel: its least lift limit at these Reynolds numbers. */
+/** The neutral point as the project works it out, and a figure that rests on the polars of the first panel: its least lift limit at these Reynolds numbers. */
 export function flown(reynolds: readonly number[], done: Done = { runs: 0, solved: 0 }): SlowFigures {
   return function* (set, memory, sections) {
     done.runs++;
-    yield* putSlowFigures(set, memory, sections);
+    yield* putAero(set, memory);
     const shape = set.facts.shape?.nominal.surfaces[0]?.halves[0]?.panels[0]?.inner.section.shape;
     if (!shape) return;
     const limits = memory.recall("lift limits", { shape, reynolds }, () => {

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Analysis } from "../../../server/analysis";
 import { checks } from "../../../server/checks/registry";
+import type { PolarStore } from "../../../server/compute/section-air/polar-shelf";
+import { userPolarStore } from "../../../server/polar-store";
 import { AirframeService } from "../../../server/service";
 import { madeUp } from "../compute/section-air/made-up";
 import { flown, flownFigure, type Done } from "./flown";
@@ -20,9 +22,9 @@ interface Desk {
   solve(analysis: Analysis): void;
 }
 
-function desk(reynolds: readonly number[] = [150e3, 200e3]): Desk {
+function desk(reynolds: readonly number[] = [150e3, 200e3], polars?: PolarStore): Desk {
   const done: Done = { runs: 0, solved: 0 };
-  const service = new AirframeService({ text: () => undefined }, flown(reynolds, done));
+  const service = new AirframeService({ text: () => undefined, polars }, flown(reynolds, done));
   let version = 0;
   return {
     service, done,
@@ -105,7 +107,7 @@ describe("figures that rest on polars", () => {
   });
 
   it("are all there after finishNow", () => {
-    const { service, write } = desk([400e3]);
+    const { service, write } = desk([400e3], userPolarStore());
     const analysis = write(design).finishNow();
     expect(analysis.sets[0].value(flownFigure)!.value).toBeGreaterThan(1);
     expect([analysis.complete, service.polars.wanted()]).toEqual([true, []]);
