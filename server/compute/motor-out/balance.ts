@@ -44,7 +44,7 @@ interface Share {
   readonly slope: number;
 }
 
-/** Which way of balancing: with the least use of what ends first, with the wings level, or without sideslip (least drag). */
+/** Which way of balancing: with the least use of what ends first, with the wings level, or without sideslip (least drag) as far as the most bank goes. */
 export type Way = "least use" | "wings level" | "no sideslip";
 
 type Row = readonly [number, number, number];
