@@ -1,13 +1,13 @@
 import type { Body, Surface } from "../../model/design/geometry";
-import { bodySlope } from "./body-slope";
-import type { ControlPoint, LatticeSolution } from "../lattice/solve-lattice";
 import type { Response } from "../lattice/loads";
+import type { ControlPoint, LatticeSolution } from "../lattice/solve-lattice";
 import type { ReferenceGeometry } from "../planform/reference-geometry";
 import type { PitchStability } from "../stability/neutral-point";
 import { airStrips, type AirStrips, type StripControl } from "./air-strips";
+import { bodySlope } from "./body-slope";
 import { deflectedSlope, type Deflection } from "./deflection";
-import { effective, pitchControl, pitchingControls, type PitchControl } from "./pitch-controls";
 import { products, type ModeProducts } from "./mode-products";
+import { effective, pitchControl, pitchingControls, type PitchControl } from "./pitch-controls";
 import { resting } from "./rest";
 
 /** One of the flows that superpose, over flight speed and dynamic pressure. */
@@ -21,13 +21,14 @@ export interface AirMode {
 }
 
 /**
- * In this order: with the x axis along the flow, reflex and flaps as they stand; per radian of angle; at full stick nose up and
- * nose down, all or nothing where no control pitches; per pitch rate over speed (1/m) about `about`.
+ * Places of the flows: with the x axis along the flow, reflex and flaps as they stand; per radian of angle; what the stick adds at
+ * full nose up and at full nose down (nothing where no control pitches); per pitch rate over speed (1/m) about `about`.
  */
-export const modeNames = ["rest", "angle", "noseUp", "noseDown", "pitchRate"] as const;
+export const modeAt = { rest: 0, angle: 1, noseUp: 2, noseDown: 3, pitchRate: 4 } as const;
 
 /** All that the air does to an aeroplane in symmetric flow, in flows that superpose. It knows no weights. */
 export interface AirBasis extends AirStrips {
+  /** In the order of `modeAt`. */
   readonly modes: readonly AirMode[];
   readonly products: ModeProducts;
   /** x of the line about which moments are given, m. */
@@ -80,9 +81,11 @@ export function* airBasisSteps(pitch: PitchStability, { surfaces, bodies, flaps 
   const rate = lattice.respond(({ point: [x], normal: [, nz] }: ControlPoint) => -nz * (x - lattice.about));
   const slopes = bodies.map((body) => bodySlope(body, surfaces, bodies));
   const modes: AirMode[] = [];
-  for (const [response, own] of [[rest, 0], [undefined, 1], [stick("noseUp"), 0], [stick("noseDown"), 0], [rate, "turning"]] as const) {
+  const flow = (response: Response, turning = false) => modeOf(lattice, response, slopes, turning);
+  const flows = [() => flow(rest), () => angleMode(pitch), () => flow(stick("noseUp")), () => flow(stick("noseDown")), () => flow(rate, true)];
+  for (const work of flows) {
     yield;
-    modes.push(response ? modeOf(lattice, response, slopes, own === "turning") : angleMode(pitch));
+    modes.push(work());
   }
   const made = airStrips({
     strips: lattice.strips, symmetric: lattice.symmetric, surfaces, bodies, leftOut: lattice.leftOut,

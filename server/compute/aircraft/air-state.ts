@@ -1,4 +1,4 @@
-import type { AirBasis } from "./air-basis";
+import { modeAt, type AirBasis } from "./air-basis";
 import { deflectionAt, stickEffect } from "./pitch-controls";
 
 /** How an aeroplane meets the air. */
@@ -61,7 +61,7 @@ export function momentBy({ modes, about, products }: Pick<AirBasis, "modes" | "a
   if (z === undefined) return level;
   const drag = quadratic(products.dragHeight, shares) - z * quadratic(products.drag, shares);
   const lean = products.liftHeight.reduce((sum, height, m) => sum + shares[m] * height, 0) - z * lift;
-  return level + drag - shares[1] * lean;
+  return level + drag - shares[modeAt.angle] * lean;
 }
 
 function quadratic(pairs: readonly (readonly number[])[], shares: readonly number[]): number {

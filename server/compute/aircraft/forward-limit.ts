@@ -1,6 +1,6 @@
 import { standardGravity } from "../constants";
 import type { SectionsAir } from "../section-air/section-air";
-import type { AirBasis } from "./air-basis";
+import { modeAt, type AirBasis } from "./air-basis";
 import { stateOf } from "./air-state";
 import type { GroundStance } from "./ground-stance";
 import type { LiftLimit } from "./lift-limits";
@@ -64,5 +64,5 @@ export function elevatorPower({ modes, about, reference: { area, meanChord }, co
   const of = (m: number) => ({
     lift: modes[m].lift / area, moment: (modes[m].moment + (cgX - about) * modes[m].lift) / (area * meanChord),
   });
-  return { noseUp: of(2), noseDown: of(3) };
+  return { noseUp: of(modeAt.noseUp), noseDown: of(modeAt.noseDown) };
 }

@@ -1,4 +1,4 @@
-import type { AirBasis } from "./air-basis";
+import { modeAt, type AirBasis } from "./air-basis";
 import { deflectionsAt, liftBy, momentBy, sharesOf, stateOf, type AirState, type Deflected } from "./air-state";
 import { stickFor } from "./pitch-controls";
 
@@ -41,12 +41,12 @@ export function trimAt(basis: AirBasis, query: TrimQuery): Trim | undefined {
 /** The state at a lift coefficient with the stick held, whatever the moment. */
 export function heldAt(basis: AirBasis, liftCoefficient: number, pitch = 0): AirState | undefined {
   const none = stateOf(basis, { angle: 0, pitch });
-  const angle = (liftCoefficient - none.liftCoefficient) / (basis.modes[1].lift / basis.reference.area);
+  const angle = (liftCoefficient - none.liftCoefficient) / (basis.modes[modeAt.angle].lift / basis.reference.area);
   return Number.isFinite(angle) ? stateOf(basis, { angle, pitch }) : undefined;
 }
 
 function angleFor(basis: AirBasis, liftCoefficient: number, shares: readonly number[]): number {
-  return (liftCoefficient * basis.reference.area - liftBy(basis, shares)) / basis.modes[1].lift;
+  return (liftCoefficient * basis.reference.area - liftBy(basis, shares)) / basis.modes[modeAt.angle].lift;
 }
 
 /** Of the two ways of the stick the one that needs its own: full nose up and full nose down need not be as strong. */
@@ -61,7 +61,7 @@ function trimmingEffect(basis: AirBasis, query: TrimQuery): number | undefined {
 function effectFor(basis: AirBasis, { liftCoefficient, cgX, cgZ, momentOfThrust = 0 }: TrimQuery, way: 1 | -1): number | undefined {
   const moment = (size: number) => {
     const shares = way > 0 ? [1, 0, size, 0, 0] : [1, 0, 0, size, 0];
-    shares[1] = angleFor(basis, liftCoefficient, shares);
+    shares[modeAt.angle] = angleFor(basis, liftCoefficient, shares);
     return momentBy(basis, shares, cgX, cgZ) + momentOfThrust;
   };
   const [none, one, back] = [moment(0), moment(1), moment(-1)];
