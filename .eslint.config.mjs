@@ -2,7 +2,7 @@ import tseslint from "typescript-eslint";
 import { arrowsRule } from "./.scripts/arrows.mjs";
 
 export default tseslint.config(
-  { ignores: ["dist/**", "node_modules/**", ".cache/**", "coverage/**", "**/generated/**", "server/compute/lattice/dense/assembly/**"] },
+  { ignores: ["dist/**", "node_modules/**", ".cache/**", "coverage/**", "**/generated/**", "server/**/assembly/**"] },
   ...tseslint.configs.recommended,
   {
     plugins: { sparwright: { rules: { arrows: arrowsRule } } },

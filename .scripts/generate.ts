@@ -1,9 +1,9 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { luModule } from "./generate/lu-module";
 import { withWords } from "./generate/reference";
 import { snippets } from "./generate/snippets";
 import { textmate } from "./generate/textmate";
+import { wasmModule } from "./generate/wasm-module";
 
 const root = new URL("../", import.meta.url);
 const readme = "grammar/README.md";
@@ -15,25 +15,36 @@ const now = (path: string): string => {
   return existsSync(url) ? readFileSync(url, "utf8") : "";
 };
 
-/** Every file that follows from the vocabulary or is compiled from another, by its path in the project, as it should read. */
-export function generated(): Readonly<Record<string, string>> {
+/** Texts of files by their paths in the project. */
+type Files = Readonly<Record<string, string>>;
+
+/** Every file that follows from the vocabulary, as it should read. */
+export function generated(): Files {
   return {
     "grammar/generated/airframe.tmLanguage.json": json(textmate()),
     "grammar/generated/snippets.json": json(snippets()),
-    "server/compute/lattice/dense/generated/lu-module.ts": luModule(),
     [readme]: withWords(now(readme) || "# The airframe language\n"),
   };
 }
 
-/** Those of them that read otherwise on disk. */
-export function stale(texts = generated()): readonly string[] {
-  return Object.entries(texts).filter(([path, text]) => now(path) !== text).map(([path]) => path);
+/** Every module of WebAssembly, as it should read. */
+export async function compiled(): Promise<Files> {
+  const lattice = "server/compute/lattice";
+  const [lu, normalwash] = await Promise.all([wasmModule(`${lattice}/dense`, "lu"), wasmModule(`${lattice}/normalwash`, "normalwash")]);
+  return { [`${lattice}/dense/generated/lu-module.ts`]: lu, [`${lattice}/normalwash/generated/normalwash-module.ts`]: normalwash };
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const texts = generated();
-  for (const path of stale(texts)) {
-    writeFileSync(new URL(path, root), texts[path]);
+/** Those that read otherwise on disk. */
+export function stale(files: Files): readonly string[] {
+  return Object.entries(files).filter(([path, text]) => now(path) !== text).map(([path]) => path);
+}
+
+async function main(): Promise<void> {
+  const files = { ...generated(), ...await compiled() };
+  for (const path of stale(files)) {
+    writeFileSync(new URL(path, root), files[path]);
     console.log(`wrote ${path}`);
   }
 }
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) void main();

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { stale } from "../../.scripts/generate";
+import { compiled, generated, stale } from "../../.scripts/generate";
 import { withWords, words } from "../../.scripts/generate/reference";
 import { snippets } from "../../.scripts/generate/snippets";
 import { textmate } from "../../.scripts/generate/textmate";
@@ -9,7 +9,10 @@ import { kinds } from "../../grammar/vocabulary";
 import { colour } from "./tokenise";
 
 describe("generated files", () => {
-  it("are what their sources give now; else run npm run generate", () => expect(stale()).toEqual([]));
+  it("are what the vocabulary gives now; else run npm run generate", () => expect(stale(generated())).toEqual([]));
+
+  // The compiler takes some seconds of its own process for each, more beside other tests.
+  it("are what AssemblyScript compiles to now; else run npm run generate", async () => expect(stale(await compiled())).toEqual([]), 90_000);
 
   it("keep what stands around the words in the reference", () => {
     const text = "# A\n\n<!-- words:begin -->\nwhat stood here before\n<!-- words:end -->\n\n## After\n";

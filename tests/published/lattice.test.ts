@@ -121,7 +121,7 @@ describe("worked example of Bertin and Smith: swept wing, one row, four panels a
     const e = horseshoes(edges.slice(1).map((y, i) => [at(0.25, edges[i]), at(0.25, y)] as const), 1,
       edges.slice(1).map((y, i) => at(0.75, (y + edges[i]) / 2)));
     e.legA[0] = 0;
-    const matrix = finished(influenceSteps({ elements: e, symmetric: true, core: 0 }));
+    const [matrix] = finished(influenceSteps({ elements: e, symmetric: true, core: 0 }, [1]));
     const circulation = solveFactored(finished(factorSteps(matrix, 4))!, [-1, -1, -1, -1]);
     [0.0273, 0.02873, 0.02864, 0.02496].forEach((value, i) => expectNear(circulation[i] / (4 * Math.PI), value, 5e-4)); // four digits
     const lift = circulation.reduce((sum, strength) => sum + 2 * 2 * strength * 0.125, 0);

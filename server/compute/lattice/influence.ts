@@ -8,29 +8,36 @@ export type Vortices = Pick<Lattice, "elements" | "symmetric" | "core">;
 const stretch = 40_000;
 
 /**
- * Normal velocity at each control point for a unit of circulation of each horseshoe, by rows, images included: those of
- * flow that is the same on both sides, or opposite where `sense` is −1. A vortex in the plane of symmetry has no image.
+ * Normal velocity at each control point for a unit of circulation of each horseshoe, by rows, images included. A matrix for
+ * each sense: 1 for flow that is the same on both sides, −1 for opposite. A vortex in the plane of symmetry has no image.
  */
-export function* influenceSteps(lattice: Vortices, sense: 1 | -1 = 1): Generator<void, Float64Array> {
-  const { elements: e } = lattice;
-  const values = new Float64Array(e.count * e.count);
-  const image = new Float64Array(e.count);
+export function* influenceSteps(lattice: Vortices, senses: readonly (1 | -1)[]): Generator<void, readonly Float64Array[]> {
+  const { elements: e, symmetric, core } = lattice;
+  const { count } = e;
+  const matrices = senses.map(() => new Float64Array(count * count));
+  const own = new Float64Array(count);
+  const image = new Float64Array(count);
+  const alone = Array.from({ length: count }, (_, j) => j).filter((j) => inPlane(e, j));
   let work = 0;
-  for (let i = 0; i < e.count; i++) {
-    const row = values.subarray(i * e.count, (i + 1) * e.count);
-    addNormalwash(e, lattice.core, e.px[i], e.py[i], e.pz[i], e.ny[i], e.nz[i], row, 0);
-    if (lattice.symmetric) {
+  for (let i = 0; i < count; i++) {
+    own.fill(0);
+    addNormalwash(e, core, e.px[i], e.py[i], e.pz[i], e.ny[i], e.nz[i], own, 0);
+    if (symmetric) {
       image.fill(0);
-      addNormalwash(e, lattice.core, e.px[i], -e.py[i], e.pz[i], -e.ny[i], e.nz[i], image, 0);
-      for (let j = 0; j < e.count; j++) if (!inPlane(e, j)) row[j] += sense * image[j];
+      addNormalwash(e, core, e.px[i], -e.py[i], e.pz[i], -e.ny[i], e.nz[i], image, 0);
+      for (const j of alone) image[j] = 0;
     }
-    work += e.count;
+    for (const [k, sense] of senses.entries()) {
+      const row = matrices[k].subarray(i * count, (i + 1) * count);
+      for (let j = 0; j < count; j++) row[j] = own[j] + sense * image[j];
+    }
+    work += count;
     if (work > stretch) {
       work = 0;
       yield;
     }
   }
-  return values;
+  return matrices;
 }
 
 /** Does a horseshoe lie in the plane of symmetry? */

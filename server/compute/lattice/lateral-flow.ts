@@ -35,8 +35,9 @@ export function* lateralFlowSteps(surfaces: readonly Surface[], options: Lattice
   if (!lattice) return undefined;
   const e = lattice.elements;
   yield;
-  const even = yield* factorSteps(yield* influenceSteps(lattice, 1), e.count);
-  const odd = lattice.symmetric ? yield* factorSteps(yield* influenceSteps(lattice, -1), e.count) : even;
+  const [same, opposite] = yield* influenceSteps(lattice, lattice.symmetric ? [1, -1] : [1]);
+  const even = yield* factorSteps(same, e.count);
+  const odd = opposite ? yield* factorSteps(opposite, e.count) : even;
   if (!even || !odd) return undefined;
   const unit = solveFactored(even, e.nz.map((nz) => -nz));
   const zero = solveFactored(even, e.slope);

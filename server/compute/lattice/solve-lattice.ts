@@ -73,7 +73,7 @@ export function* solveLatticeSteps(surfaces: readonly Surface[], options: Lattic
   const lattice = layLattice(surfaces, options);
   if (!lattice) return undefined;
   yield;
-  const influence = yield* influenceSteps(lattice);
+  const [influence] = yield* influenceSteps(lattice, [1]);
   const tail = tailBlock(lattice, surfaces, influence);
   const factored = yield* factorSteps(influence, lattice.elements.count);
   if (!factored) return undefined;
