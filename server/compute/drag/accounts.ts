@@ -21,4 +21,4 @@ export const deadPropellerAccount =
   "A propeller without drive: blades that fold 0.1 on their area (D. P. Raymer, as feathered); others turned by the flight, by the " +
   "blade elements that give its thrust, against the torque of the motor's no-load current; standing still, where that does not turn it, " +
   "1.1 cos²β on their area (S. F. Hoerner). Within 40 % of tunnel tests of thin and thick blades led on to the point without torque, " +
-  "slow-flight blades 40 to 62 % too low. A controller that brakes, and a spinner, are not in it.";
+  "slow-flight blades 34 to 53 % too low. A controller that brakes, and a spinner, are not in it.";

@@ -33,10 +33,11 @@ const hubShare = 0.75;
  */
 export function bladeOf(propeller: Propeller, count = elementCount): Blade {
   const type = bladeTypeOf(propeller);
+  const ratio = propeller.pitch / propeller.diameter;
   const outline = ownOutline(propeller) ?? {
     radii,
     chords: type.chord,
-    angles: radii.map((x, i) => Math.atan((type.pitch[i] * propeller.pitch) / (Math.PI * x * propeller.diameter))),
+    angles: radii.map((x, i) => Math.atan((type.pitch[i] * ratio) / (Math.PI * x)) + type.easing.rate * (ratio - type.easing.middle)),
   };
   const tip = propeller.diameter / 2;
   const root = outline.radii[0] * tip;
