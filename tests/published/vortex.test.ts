@@ -1,13 +1,13 @@
 import { describe, it } from "vitest";
 import type { Elements } from "../../server/compute/lattice/elements";
 import { upwashBy } from "../../server/compute/lattice/upwash";
-import { addNormalwash } from "../../server/compute/lattice/horseshoe";
+import { normalwash } from "../../server/compute/lattice/horseshoe";
 import { horseshoes, type Point } from "./horseshoes";
 import { expectNear } from "./near";
 
 const upward = (e: Elements, [x, y, z]: Point): number => {
   const out = new Float64Array(e.count);
-  addNormalwash(e, 0, x, y, z, 0, 1, out, 0);
+  normalwash(e, 0, x, y, z, 0, 1, out);
   return out.reduce((sum, value) => sum + value, 0);
 };
 

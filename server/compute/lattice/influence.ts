@@ -1,4 +1,4 @@
-import { addNormalwash } from "./horseshoe";
+import { normalwash } from "./horseshoe";
 import type { Lattice } from "./lattice";
 
 /** Vortices, whether their images in y = 0 go with them, and how blunt they are. */
@@ -20,17 +20,13 @@ export function* influenceSteps(lattice: Vortices, senses: readonly (1 | -1)[]):
   const alone = Array.from({ length: count }, (_, j) => j).filter((j) => inPlane(e, j));
   let work = 0;
   for (let i = 0; i < count; i++) {
-    own.fill(0);
-    addNormalwash(e, core, e.px[i], e.py[i], e.pz[i], e.ny[i], e.nz[i], own, 0);
+    normalwash(e, core, e.px[i], e.py[i], e.pz[i], e.ny[i], e.nz[i], own);
     if (symmetric) {
-      image.fill(0);
-      addNormalwash(e, core, e.px[i], -e.py[i], e.pz[i], -e.ny[i], e.nz[i], image, 0);
+      // The image acts on a point as the vortex does on the point's image.
+      normalwash(e, core, e.px[i], -e.py[i], e.pz[i], -e.ny[i], e.nz[i], image);
       for (const j of alone) image[j] = 0;
     }
-    for (const [k, sense] of senses.entries()) {
-      const row = matrices[k].subarray(i * count, (i + 1) * count);
-      for (let j = 0; j < count; j++) row[j] = own[j] + sense * image[j];
-    }
+    senses.forEach((sense, k) => addRow(matrices[k], i * count, own, image, sense));
     work += count;
     if (work > stretch) {
       work = 0;
@@ -40,14 +36,9 @@ export function* influenceSteps(lattice: Vortices, senses: readonly (1 | -1)[]):
   return matrices;
 }
 
+function addRow(matrix: Float64Array, from: number, own: Float64Array, image: Float64Array, sense: number): void {
+  for (let j = 0; j < own.length; j++) matrix[from + j] = own[j] + sense * image[j];
+}
+
 /** Does a horseshoe lie in the plane of symmetry? */
 export const inPlane = ({ ay, by }: Vortices["elements"], i: number): boolean => ay[i] === 0 && by[i] === 0;
-
-/** Adds what each horseshoe of a lattice does at a point, with its image where one side stands for both. */
-export function addWash(
-  { elements, symmetric, core }: Vortices, x: number, y: number, z: number, ny: number, nz: number, out: Float64Array, offset: number,
-): void {
-  addNormalwash(elements, core, x, y, z, ny, nz, out, offset);
-  // The image acts on a point as the vortex does on the point's image.
-  if (symmetric) addNormalwash(elements, core, x, -y, z, -ny, nz, out, offset);
-}

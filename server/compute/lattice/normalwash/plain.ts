@@ -2,9 +2,9 @@ import type { Elements } from "../elements";
 
 const over4Pi = 1 / (4 * Math.PI);
 
-/** As `addNormalwash`, a horseshoe at a time. */
-export function addPlainly(
-  e: Elements, core: number, px: number, py: number, pz: number, ny: number, nz: number, out: Float64Array, offset: number,
+/** As `normalwash`, a horseshoe at a time. */
+export function normalwashPlainly(
+  e: Elements, core: number, px: number, py: number, pz: number, ny: number, nz: number, out: Float64Array,
 ): void {
   const { count, ax, ay, az, bx, by, bz, legA, legB } = e;
   for (let j = 0; j < count; j++) {
@@ -21,6 +21,6 @@ export function addPlainly(
     const b = legB[j] * (nz * ey - ny * ez);
     const fromA = dx > 0 ? (a * (r + dx)) / (r * acrossA) : a / (r * (r - dx));
     const fromB = ex > 0 ? (b * (s + ex)) / (s * acrossB) : b / (s * (s - ex));
-    out[offset + j] += over4Pi * (bound + fromB - fromA);
+    out[j] = over4Pi * (bound + fromB - fromA);
   }
 }
