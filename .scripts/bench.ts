@@ -36,7 +36,7 @@ function print(title: string, rows: readonly (readonly string[])[]): void {
 }
 
 function report(name: string, times: DesignTimes): void {
-  print(`${name}, ${times.lines} lines: cold start ${ms(times.coldFirst)} ms to findings, ${ms(times.coldLast)} ms to all figures; ` +
+  print(`${name}, ${times.lines} lines: cold start ${ms(times.coldFirst)} ms to findings, ${ms(times.coldLast)} ms to all figures (${ms(times.unknownLast)} ms where no section polar is known); ` +
     `last of 30 quick keystrokes ${ms(times.burst)} ms; ${mb(times.memory)} MB`, [
     ["keystroke to … (ms, p50 / p95)", "first findings", "all figures"],
     ...times.edits.map((edit) => [edit.name, pair(edit.first), pair(edit.last)]),
