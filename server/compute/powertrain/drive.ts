@@ -45,9 +45,12 @@ export function driveAt(drive: Drive, volts: number, throttle: number): DrivePoi
   if (!(spare(least) > 0)) return pointOf(drive, throttle, undefined, motorPoint(motor, offered / path, 0));
   let most = free;
   while (most < fastest && spare(most) > 0) most *= 2;
-  const rotation = bracketedRoot(spare, least, most, most * 1e-10) ?? most;
+  const rotation = bracketedRoot(spare, least, most, most * 1e-13) ?? most;
   return pointOf(drive, throttle, load(rotation / gearRatio), motorPoint(motor, currentAt(rotation), rotation));
 }
+
+/** Held still, without current. */
+export const stopped = (drive: Drive, throttle: number): DrivePoint => pointOf(drive, throttle, undefined, motorPoint(drive.motor, 0, 0));
 
 /** Beyond any motor, rad/s: ends the search for a rotation at which the air drives no longer. */
 const fastest = 1e6;

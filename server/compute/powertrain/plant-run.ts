@@ -1,4 +1,5 @@
 import type { Powerplant } from "../../model/design/power";
+import { foldedPropellerDrag, stoppedPropellerDrag } from "../drag/stopped-propeller";
 import type { PropellerLoad } from "../propeller/propeller-at";
 import type { DrivePoint } from "./drive";
 import type { Assumption } from "./drive-of";
@@ -11,8 +12,10 @@ export interface PlantRun {
   /** Of the propeller. */
   readonly rotation: number;
   readonly motorRotation: number;
-  /** Along the shaft. */
+  /** Along the shaft: what the air does to it, turning or not. */
   readonly thrust: number;
+  /** `driven` by its motor; `turned` by the flight, its motor dragged along; `folded` back; or it `stands`. */
+  readonly how: "driven" | "turned" | "folded" | "stands";
   /** At the propeller. */
   readonly torque: number;
   readonly shaftPower: number;
@@ -36,15 +39,24 @@ export interface PlantRun {
   readonly assumed: readonly Assumption[];
 }
 
+export interface PlantFlow {
+  readonly source: string;
+  /** At the pack's terminals. */
+  readonly volts: number;
+  /** Of the flow along the shaft, Pa. */
+  readonly pressure: number;
+  readonly assumed: readonly Assumption[];
+}
+
 export function plantRun(
-  plant: Powerplant, source: string, { load, motor, current, controllerLoss, leadLoss }: DrivePoint, volts: number, assumed: readonly Assumption[],
+  plant: Powerplant, { load, motor, current, controllerLoss, leadLoss }: DrivePoint, { source, volts, pressure, assumed }: PlantFlow,
 ): PlantRun {
   const electricPower = volts * current;
   return {
     path: plant.path, source, assumed, electricPower, controllerLoss, leadLoss,
     rotation: load ? motor.rotation / (plant.motor?.gearRatio ?? 1) : 0,
     motorRotation: motor.rotation,
-    thrust: load?.thrust ?? 0,
+    ...(load ? { thrust: load.thrust, how: motor.shaftPower > 0 ? "driven" : "turned" } : undriven(plant, pressure)),
     torque: load?.torque ?? 0,
     shaftPower: load ? motor.shaftPower : 0,
     packCurrent: current,
@@ -58,4 +70,11 @@ export function plantRun(
     figureOfMerit: load?.figureOfMerit ?? 0,
     ...(load && { propeller: load }),
   };
+}
+
+function undriven({ propeller }: Powerplant, pressure: number): Pick<PlantRun, "thrust" | "how"> {
+  if (!propeller || pressure === 0) return { thrust: 0, how: "stands" };
+  return propeller.folding ?
+    { thrust: -pressure * foldedPropellerDrag(propeller), how: "folded" } :
+    { thrust: -pressure * stoppedPropellerDrag(propeller), how: "stands" };
 }

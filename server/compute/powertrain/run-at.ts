@@ -4,7 +4,7 @@ import type { ChargeState } from "../battery/cell";
 import { emfOf, equivalentSource, packCurrents, type EquivalentSource, type Missing, type SourceMissing } from "../battery/source";
 import { propellerMap, type PropellerMap } from "../propeller/propeller-map";
 import { bracketedRoot } from "../root";
-import { driveAt, type Drive } from "./drive";
+import { driveAt, stopped, type Drive } from "./drive";
 import { driveOf, type Assumption, type DriveMissing, type MapOf } from "./drive-of";
 import { plantRun, type PlantRun } from "./plant-run";
 
@@ -55,8 +55,8 @@ interface Fed {
  * All powerplants at one airspeed. Those on one source share its sag: its terminal voltage is the one at which what it
  * gives is what they draw, found by bracketing, since each draws more at more volts. A powerplant or source that lacks an
  * input says which, and the rest is computed without it. Each propeller meets the airspeed's part along its shaft, and one
- * that blows forward still air. Not modelled: the part across the shaft, the drag of a propeller that stands still, blades
- * that fold.
+ * that blows forward still air. Without throttle folding blades fold, others are turned by the air where it can, against the
+ * motor's friction; what stands or is folded drags. What the air across the shaft does is `inclinedLoad`'s.
  */
 export function runAt({ powerplants, sources, air, state, throttle = 1, speed = 0, mapOf }: RunCase): RunResult {
   const duty = Math.min(1, Math.max(0, throttle));
@@ -77,11 +77,12 @@ export function runAt({ powerplants, sources, air, state, throttle = 1, speed = 
     }
     const emf = emfOf(source.wired, equivalent.packs, state);
     const volts = terminalVolts(emf, equivalent.resistance, fed, duty);
-    const points = fed.map(({ drive }) => driveAt(drive, volts, duty));
+    const points = fed.map(({ plant, drive }) => (folds(plant, duty, speed) ? stopped(drive, duty) : driveAt(drive, volts, duty)));
     const current = points.reduce((sum, point) => sum + point.current, 0);
     fed.forEach(({ plant, assumed }, i) => {
       const all: readonly Assumption[] = equivalent.assumedResistance ? [...assumed, "battery.resistance"] : assumed;
-      plants.set(plant, plantRun(plant, source.path, points[i], volts, all));
+      const pressure = 0.5 * air.density * speedAlong(plant, speed) ** 2;
+      plants.set(plant, plantRun(plant, points[i], { source: source.path, volts, pressure, assumed: all }));
     });
     const shares = packCurrents(source.wired, equivalent.packs, state, current);
     return {
@@ -109,6 +110,9 @@ function terminalVolts(emf: number, resistance: number, fed: readonly Fed[], dut
     emf - volts - resistance * fed.reduce((sum, { drive }) => sum + driveAt(drive, volts, duty).current, 0);
   return bracketedRoot(over, 0, emf, emf * 1e-11) ?? emf;
 }
+
+/** Blades fold back once nothing drives them, with the flight's help. */
+const folds = ({ propeller }: Powerplant, duty: number, speed: number): boolean => propeller?.folding === true && duty === 0 && speed > 0;
 
 /** x runs aft. */
 const speedAlong = ({ thrustAxis }: Powerplant, speed: number): number => Math.max(0, -thrustAxis[0] * speed);

@@ -3,8 +3,11 @@ import { describe, expect, it } from "vitest";
 import { atmosphere } from "../../../../server/compute/atmosphere/atmosphere";
 import type { PlantRun } from "../../../../server/compute/powertrain/plant-run";
 import { runAt, type RunCase, type SourceRun } from "../../../../server/compute/powertrain/run-at";
+import { stoppedPropellerDrag, windmillFriction, windmillingPropeller } from "../../../../server/compute/drag/stopped-propeller";
+import { idealEfficiency } from "../../../../server/compute/propeller/momentum";
 import type { Powerplant } from "../../../../server/model/design/power";
 import { expectNear } from "../../../published/near";
+import { propellerOf } from "../../../published/propeller-data";
 import { anyAir } from "../propeller/arbitrary";
 import { anyPlant, number, plant, source } from "./plants";
 
@@ -74,7 +77,36 @@ describe("one powerplant", () => {
 
   it("stands where the air can't overcome its friction", () => {
     const { runs: [run] } = solve([plant()], { throttle: 0, speed: 1 });
-    expect(run).toMatchObject({ rotation: 0, thrust: 0 });
+    expect(run).toMatchObject({ rotation: 0, how: "stands", torque: 0 });
+    expectNear(run.thrust, -0.5 * air.density * stoppedPropellerDrag(plant().propeller!), 1e-12);
+  });
+
+  it("that folds drags less than one that windmills, and does not turn", () => {
+    const [folding, plain] = [true, false].map((each) => solve([plant({ propeller: { ...propellerOf(12, 6, "thin"), folding: each } })], { throttle: 0, speed: 20 }).runs[0]);
+    expect(folding).toMatchObject({ how: "folded", rotation: 0, motorHeat: 0, packCurrent: 0 });
+    expect(plain.how).toBe("turned");
+    expect(folding.thrust).toBeLessThan(0);
+    expect(folding.thrust).toBeGreaterThan(0.5 * plain.thrust);
+  });
+
+  it("turned by the flight it is the windmill of the drag account", () => {
+    const one = plant();
+    const { runs: [run] } = solve([one], { throttle: 0, speed: 20 });
+    const windmill = windmillingPropeller(one.propeller!, { speed: 20, air, friction: windmillFriction(one.motor!) })!;
+    expectNear(run.rotation, windmill.rotation, 1e-6);
+    expectNear(run.thrust, -windmill.area * 0.5 * air.density * 400, 1e-6);
+  });
+
+  it("driven gives the air no more than its shaft does, and less than momentum allows", () => {
+    for (const throttle of [0.3, 0.6, 1]) {
+      for (const speed of [2, 8, 16, 24]) {
+        const { runs: [run] } = solve([plant()], { throttle, speed });
+        if (!(run.thrust > 0)) continue;
+        const ideal = idealEfficiency(run.thrust, speed, (Math.PI * 0.3048 ** 2) / 4, air.density);
+        expect((run.thrust * speed) / run.shaftPower).toBeLessThan(ideal);
+        expect(run.how).toBe("driven");
+      }
+    }
   });
 
   it("with its shaft across the way meets still air; tilted, a part of it", () => {
