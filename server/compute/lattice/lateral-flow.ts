@@ -3,7 +3,7 @@ import type { Elements } from "./elements";
 import { influenceSteps, inPlane } from "./influence";
 import { layLattice, type Lattice, type LatticeOptions } from "./lattice";
 import { factorSteps, solveFactored } from "./lu";
-import { crossDrag } from "./wake-drag";
+import { crossDrag, wakeOf, type Wake } from "./wake-drag";
 
 /** Velocity of the air past the airframe over flight speed, at a point: x aft, y right, z up. */
 export type Onset = (x: number, y: number, z: number) => readonly [u: number, v: number, w: number];
@@ -44,13 +44,14 @@ export function* lateralFlowSteps(surfaces: readonly Surface[], options: Lattice
   const liftOf = (strength: Float64Array) => strength.reduce((sum, g, i) => sum + share(lattice, i) * 2 * g * (e.by[i] - e.ay[i]), 0);
   const [slope, none] = [liftOf(unit), liftOf(zero)];
   if (!(slope > 0) || !Number.isFinite(none)) return undefined;
+  const wake = wakeOf(lattice);
   return {
     unknowns: e.count,
     respond: (change, lift, about) => {
       const angle = (lift - none) / slope;
       const steady = unit.map((g, i) => g * angle + zero[i]);
       const turned = solveFactored(odd, e.slope.map((s, i) => normalwash(e, change, i, s - angle * e.nz[i])));
-      return loads(lattice, steady, turned, change, about);
+      return loads(lattice, wake, steady, turned, change, about);
     },
   };
 }
@@ -66,7 +67,7 @@ function normalwash(e: Elements, change: Onset, i: number, slope: number): numbe
 
 /** First-order change of Kutta and Joukowski's force on the bound lines, and of the induced drag. */
 function loads(
-  lattice: Lattice, steady: Float64Array, turned: Float64Array, change: Onset, about: { readonly x: number; readonly z: number },
+  lattice: Lattice, wake: Wake, steady: Float64Array, turned: Float64Array, change: Onset, about: { readonly x: number; readonly z: number },
 ): LateralLoads {
   const { elements: e } = lattice;
   const sum = { side: 0, roll: 0, yaw: 0 };
@@ -82,5 +83,5 @@ function loads(
     sum.roll += (z - about.z) * right - y * up;
     sum.yaw += y * aft - (x - about.x) * right;
   }
-  return { ...sum, yaw: sum.yaw + crossDrag(lattice, steady, turned) };
+  return { ...sum, yaw: sum.yaw + crossDrag(lattice, wake, steady, turned) };
 }
