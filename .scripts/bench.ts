@@ -1,6 +1,6 @@
 // npm run bench [-- KEYSTROKES]: how long figures and findings take to follow the typing, measured from outside the
 // server's process, beside VS Code's JSON server on documents of the same lines in the same run; then the dense solve beside
-// LAPACK's, and how the lattice's answers settle as it grows finer.
+// LAPACK's, how the lattice's answers settle as it grows finer, and running points of motors and propellers.
 import { build } from "esbuild";
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
@@ -11,6 +11,7 @@ import type * as Convergence from "./bench/convergence";
 import { measureDense, numpies, sizes } from "./bench/dense";
 import { measureJson } from "./bench/json-server";
 import { type DesignTimes, type Edit, measureDesign, type Spread } from "./bench/measure";
+import { runningPoints } from "./bench/running-points";
 import { generateDesign } from "./generate-design";
 
 const keystrokes = Number(process.argv[2] ?? 40);
@@ -90,6 +91,7 @@ async function main(): Promise<void> {
   }
   reportDense();
   await reportConvergence();
+  console.log(`\nRunning points over 16 airspeeds and 3 throttles\n${runningPoints().map((line) => `  ${line}`).join("\n")}`);
 }
 
 void main();

@@ -49,6 +49,7 @@ interface Fed {
   readonly plant: Powerplant;
   readonly drive: Drive;
   readonly assumed: readonly Assumption[];
+  readonly kind: string;
 }
 
 /**
@@ -73,7 +74,7 @@ export function runAt({ powerplants, sources, air, state, throttle = 1, speed = 
     for (const plant of own) {
       const drive = driveOf(plant, air, maps, speedAlong(plant, speed));
       if ("missing" in drive) plants.set(plant, { path: plant.path, ...drive });
-      else fed.push({ plant, ...drive });
+      else fed.push({ plant, ...drive, kind: kindOf(plant, speedAlong(plant, speed)) });
     }
     const emf = emfOf(source.wired, equivalent.packs, state);
     const volts = terminalVolts(emf, equivalent.resistance, fed, duty);
@@ -100,16 +101,24 @@ function unfed(plant: Powerplant, air: Air, maps: MapOf, speed: number): PlantRe
   return { path: plant.path, ...("missing" in drive ? drive : ({ missing: "battery" } as const)) };
 }
 
-/** A drive alone on its source has the source's resistance in its leads, as good as: no search. */
+/**
+ * Drives that are alike have as many times the source's resistance in the leads of each: no search. Unlike ones draw less than
+ * they would without sag, so the volts lie between those of that current and those at rest.
+ */
 function terminalVolts(emf: number, resistance: number, fed: readonly Fed[], duty: number): number {
-  if (fed.length === 1) {
-    const [{ drive }] = fed;
-    return emf - resistance * driveAt({ ...drive, leadResistance: drive.leadResistance + resistance }, emf, duty).current;
+  if (fed.length === 0) return emf;
+  const [{ drive }] = fed;
+  const drawn = (volts: number) => fed.reduce((sum, each) => sum + driveAt(each.drive, volts, duty).current, 0);
+  if (fed.every((each) => each.kind === fed[0].kind)) {
+    return emf - fed.length * resistance * driveAt({ ...drive, leadResistance: drive.leadResistance + fed.length * resistance }, emf, duty).current;
   }
-  const over = (volts: number) =>
-    emf - volts - resistance * fed.reduce((sum, { drive }) => sum + driveAt(drive, volts, duty).current, 0);
-  return bracketedRoot(over, 0, emf, emf * 1e-11) ?? emf;
+  const least = Math.max(0, emf - resistance * drawn(emf));
+  return bracketedRoot((volts) => emf - volts - resistance * drawn(volts), least, emf, emf * 1e-11) ?? emf;
 }
+
+/** The same for drives that are alike. */
+const kindOf = ({ motor, controller, propeller }: Powerplant, along: number): string =>
+  JSON.stringify([motor, controller && { ...controller, path: "" }, propeller && mapShape(propeller), along]);
 
 /** Blades fold back once nothing drives them, with the flight's help. */
 const folds = ({ propeller }: Powerplant, duty: number, speed: number): boolean => propeller?.folding === true && duty === 0 && speed > 0;
