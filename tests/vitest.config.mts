@@ -12,7 +12,7 @@ export default defineConfig({
     // Files of one run share two cores with the servers they start.
     maxWorkers: 2,
     minWorkers: 1,
-    // A test that hangs is still found; one that waits for the other core is not called broken.
-    testTimeout: 20_000,
+    // A test that hangs is still found; one that waits for the other core, or is the first to need a polar, is not called broken.
+    testTimeout: 60_000,
   },
 });

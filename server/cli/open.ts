@@ -36,7 +36,7 @@ export async function openDesigns(names: readonly string[], { units, loading }: 
     const analysis = service.analysis(uri)!;
     return { name, analysis, sets: loading === undefined ? analysis.sets : [setNamed(analysis, loading, name)] };
   });
-  finishAll(designs.map(({ analysis }) => analysis), service, io);
+  await finishAll(designs.map(({ analysis }) => analysis), service, io);
   return designs;
 }
 
