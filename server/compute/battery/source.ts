@@ -43,7 +43,7 @@ export function equivalentSource(source: Source): EquivalentSource | SourceMissi
   if (source.packs.length === 0) return { missing: "packs" };
   for (const { cells, capacity } of source.packs) {
     if (!(cells > 0)) return { missing: "cells" };
-    if (!(capacity > 0)) return { missing: "capacity" };
+    if (!(capacity > 0 && Number.isFinite(capacity))) return { missing: "capacity" };
   }
   const packs = source.packs.map(packSource);
   const usable = source.packs.map((pack) => pack.capacity * pack.usable);

@@ -33,12 +33,12 @@ export function driveOf(
   const { motor, propeller, controller } = plant;
   if (!propeller) return { missing: plant.fan ? "fan.measured" : "propeller" };
   if (!motor) return { missing: "motor" };
-  if (!(motor.kv > 0)) return { missing: "motor.kv" };
-  if (!(motor.resistance > 0)) return { missing: "motor.resistance" };
-  if (!(motor.gearRatio > 0)) return { missing: "motor.gear_ratio" };
-  if (!(propeller.diameter > 0)) return { missing: "propeller.diameter" };
+  if (!sound(motor.kv)) return { missing: "motor.kv" };
+  if (!sound(motor.resistance)) return { missing: "motor.resistance" };
+  if (!sound(motor.gearRatio)) return { missing: "motor.gear_ratio" };
+  if (!sound(propeller.diameter)) return { missing: "propeller.diameter" };
   if (!Number.isFinite(propeller.pitch)) return { missing: "propeller.pitch" };
-  const noLoadCurrent = motor.noLoadCurrent > 0 ? motor.noLoadCurrent : 0;
+  const noLoadCurrent = sound(motor.noLoadCurrent) ? motor.noLoadCurrent : 0;
   const map = mapOf(propeller);
   const assumed: Assumption[] = [];
   if (noLoadCurrent === 0) assumed.push("motor.no_load_current");
@@ -54,6 +54,8 @@ export function driveOf(
     assumed,
   };
 }
+
+const sound = (value: number): boolean => value > 0 && Number.isFinite(value);
 
 function controllerResistance(controller: Controller | undefined): number {
   if (controller?.resistance !== undefined) return controller.resistance;
