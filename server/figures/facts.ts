@@ -2,9 +2,11 @@ import type { Quantity } from "../../grammar/units/quantity";
 import type { FlightModel, Loaded } from "../compute/aircraft/flight-model";
 import type { FlightPoints } from "../compute/aircraft/flight-points";
 import type { LevelTable } from "../compute/aircraft/level-table";
+import type { Performance } from "../compute/aircraft/performance";
 import type { Side } from "../compute/derivatives/side";
 import type { MassFigures } from "../compute/mass/figures";
 import type { ReferenceGeometry } from "../compute/planform/reference-geometry";
+import type { FlightPower } from "../compute/powertrain/in-flight";
 import type { StaticResult } from "../compute/powertrain/solve-static";
 import type { PitchStability } from "../compute/stability/neutral-point";
 import type { Settler } from "../model/design/settle";
@@ -18,7 +20,10 @@ export interface Facts {
   pitch?: PitchStability;
   side?: Side;
   /** Level flight of the loading: its air, and the points that figures tell of. */
-  flight?: { readonly model: FlightModel; readonly loaded: Loaded; readonly points: FlightPoints; readonly table: LevelTable };
+  flight?: {
+    readonly model: FlightModel; readonly loaded: Loaded; readonly points: FlightPoints; readonly table: LevelTable;
+    readonly performance?: Performance; readonly power?: FlightPower;
+  };
   /** All powerplants standing still at full throttle: nominal volts for thrust, full charge for limits. */
   power?: { readonly nominal: StaticResult; readonly full: StaticResult };
 }

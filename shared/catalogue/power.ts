@@ -8,6 +8,7 @@ export const powerEntries: readonly FigureEntry[] = [
   { name: "power.specific", title: "Power to weight", dimension: "power_per_mass", text: "Static power over weight." },
   { name: "power.efficiency", title: "Drive efficiency", dimension: "ratio", style: "share", text: "Shaft power over power at the terminals of the packs, standing still." },
   { name: "power.current_margin", title: "Current margin", dimension: "ratio", text: "Allowed over actual current at full charge, the tightest of motors, controllers and packs. 1 is the limit." },
+  { name: "power.thrust_margin", title: "Thrust margin", dimension: "ratio", text: "Thrust at full throttle over drag, level at 1.3 × stall. 1 is the limit." },
   { name: "power.<path>.static_rpm", title: "Static rpm", dimension: "rotation", text: "Speed of the propeller standing still at full throttle, packs half charged." },
   { name: "power.<path>.static_thrust", title: "Static thrust of one powerplant", dimension: "force", text: "Along its shaft, standing still at full throttle, packs half charged." },
   { name: "power.<path>.static_current", title: "Static current of one powerplant", dimension: "current", text: "What it draws standing still at full throttle, packs half charged." },

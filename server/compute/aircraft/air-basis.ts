@@ -103,7 +103,8 @@ function together(base: Response, parts: readonly (readonly [number, Response])[
   };
 }
 
-function modeOf(lattice: LatticeSolution, response: Response, slopes: readonly ReturnType<typeof bodySlope>[], turning: boolean): AirMode {
+/** A response of the lattice as a flow of the basis, bodies included; `turning`: in the flow of a pitch rate. */
+export function modeOf(lattice: LatticeSolution, response: Response, slopes: readonly ReturnType<typeof bodySlope>[], turning: boolean): AirMode {
   const still = response.circulation.every((one) => one === 0);
   const upwash = still ? () => 0 : lattice.upwashOf(response);
   const bodies = slopes.reduce((sum, moment) => sum + moment((at) => upwash(at) + (turning ? at[0] - lattice.about : 0)), 0);

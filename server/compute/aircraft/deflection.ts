@@ -48,6 +48,20 @@ export interface Deflection {
   readonly left?: number;
 }
 
+/** Adds the slopes of a control turned on each strip by an angle of its own, trailing edge down positive, to a field of strips × rows. */
+export function addTurned<S extends { readonly path: string; readonly along: readonly [number, number] }>(
+  field: Float64Array, { strips, rows }: { readonly strips: readonly S[]; readonly rows: number },
+  { surface, control }: Pick<Deflection, "surface" | "control">, angle: (strip: S) => number,
+): void {
+  strips.forEach((strip, s) => {
+    if (strip.path !== surface) return;
+    const { share, chord } = coverage(control, strip.along);
+    if (share === 0) return;
+    const turned = share * angle(strip);
+    deflectionSlopes(chord, rows).forEach((slope, k) => (field[s * rows + k] += turned * slope));
+  });
+}
+
 /**
  * The slopes that deflections give the control points of a lattice, for its `respond`. Where one side of a lattice stands for
  * both, that is the mean of the two: what lifts and pitches.
@@ -56,15 +70,9 @@ export function deflectedSlope(
   { strips, rows, symmetric }: Pick<LatticeSolution, "strips" | "rows" | "symmetric">, deflections: readonly Deflection[],
 ): (at: ControlPoint) => number {
   const field = new Float64Array(strips.length * rows);
-  strips.forEach(({ path, side, along }, s) => {
-    for (const { surface, control, angle, left } of deflections) {
-      if (surface !== path) continue;
-      const { share, chord } = coverage(control, along);
-      if (share === 0) continue;
-      const turned = share * (side === "left" ? left ?? angle : angle);
-      deflectionSlopes(chord, rows).forEach((slope, k) => (field[s * rows + k] += turned * slope));
-    }
-  });
+  for (const { surface, control, angle, left } of deflections) {
+    addTurned(field, { strips, rows }, { surface, control }, ({ side }) => (side === "left" ? left ?? angle : angle));
+  }
   return ({ strip, row }) => {
     const own = field[strip * rows + row];
     return symmetric ? (own + field[(strip + 1) * rows + row]) / 2 : own;

@@ -51,7 +51,7 @@ export const speedFor = ({ basis, air }: FlightModel, { mass }: Loaded, liftCoef
   Math.sqrt((2 * mass * standardGravity) / (air.density * basis.reference.area * liftCoefficient));
 
 /** Lift coefficients at whose speeds sections are asked for first, so that all polars that flight needs are wanted at once. */
-const first = [1.5, 1, 0.5, 0.2];
+const first = [1.5, 1, 0.5, 0.2, 0.1, 0.05];
 
 /** Are the sections known at the speeds of common flight? All that are not are asked for. */
 export function sectionsKnown(model: FlightModel, loaded: Loaded): boolean {

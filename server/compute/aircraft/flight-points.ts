@@ -1,7 +1,7 @@
 import { standardGravity } from "../constants";
 import { least } from "../flight/search";
 import { forwardLimit, type ForwardLimit } from "./forward-limit";
-import { levelFlight, speedFor, type FlightModel, type LevelFlight, type Loaded } from "./flight-model";
+import { levelFlight, type FlightModel, type LevelFlight, type Loaded } from "./flight-model";
 import { levelTable, type LevelTable } from "./level-table";
 import { stallSpeed, type Stall } from "./stall-speed";
 import { trimAt, type Trim } from "./trim";
@@ -57,10 +57,13 @@ export function flightPoints(model: FlightModel, loaded: Loaded, cruise: number 
   };
 }
 
+/** Over the stall: no model flies level as fast. */
+const fastest = 5.5;
+
 /** Table and best speeds of a loading, from its stall to well past any cruise. */
 export function speedsOf(model: FlightModel, loaded: Loaded): { readonly stall: Stall; readonly table: LevelTable; readonly best: BestSpeeds } | undefined {
   const stall = stallOf(model, loaded);
-  const table = stall && levelTable(model, loaded, stall.speed, Math.max(4 * stall.speed, speedFor(model, loaded, 0.05)));
+  const table = stall && levelTable(model, loaded, stall.speed, fastest * stall.speed);
   const best = table && bestSpeeds(table);
   return table && best && { stall, table, best };
 }

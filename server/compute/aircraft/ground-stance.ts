@@ -11,18 +11,18 @@ export interface GroundStance {
   readonly noseWheel: boolean;
 }
 
-/** Wheels nearer than this to the plane of symmetry stand in it: share of the widest. */
-const middle = 0.1;
+type Footing = Pick<Wheel, "contact" | "kind" | "steer">;
 
 /**
- * Main wheels are the ones farthest from the plane of symmetry; of the others the one farthest ahead or behind carries too.
- * Undefined without main wheels and another.
+ * Main wheels are the ones farthest from the plane of symmetry, those that neither steer nor are skids before others; of the rest
+ * the one farthest ahead or behind carries too. Undefined without main wheels and another.
  */
-export function groundStance(wheels: readonly Pick<Wheel, "contact">[]): GroundStance | undefined {
-  const widest = Math.max(0, ...wheels.map(({ contact: [, y] }) => Math.abs(y)));
-  const isMain = ({ contact: [, y] }: Pick<Wheel, "contact">) => Math.abs(y) > Math.max(middle * widest, 1e-9) && Math.abs(y) > 0.5 * widest;
-  const mains = wheels.filter(isMain);
-  const others = wheels.filter((wheel) => !isMain(wheel));
+export function groundStance(wheels: readonly Footing[]): GroundStance | undefined {
+  const plain = wheels.filter(({ kind, steer }) => kind === "wheel" && !steer);
+  const rolling = plain.some(({ contact: [, y] }) => Math.abs(y) > 1e-9) ? plain : wheels;
+  const widest = Math.max(0, ...rolling.map(({ contact: [, y] }) => Math.abs(y)));
+  const mains = rolling.filter(({ contact: [, y] }) => Math.abs(y) > Math.max(widest / 2, 1e-9));
+  const others = wheels.filter((wheel) => !mains.includes(wheel));
   if (mains.length === 0 || others.length === 0) return undefined;
   const mean = (axis: 0 | 2) => mains.reduce((sum, { contact }) => sum + contact[axis], 0) / mains.length;
   const [x, z] = [mean(0), mean(2)];

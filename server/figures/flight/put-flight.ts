@@ -8,6 +8,7 @@ import type { Memory } from "../memory";
 import { putFlightSeries } from "./flight-series";
 import { flightModels } from "./model";
 import { putModes } from "./modes";
+import { putPerformance } from "./performance";
 import { pointNumbers, putPoints } from "./points";
 import { putTrim, trimNumbers } from "./trim";
 
@@ -48,4 +49,6 @@ export function* putFlight(set: FigureSet, memory: Memory, sections: SectionsAir
   putTrim(set, nominal, of);
   yield* putModes(set, models, loaded, nominal);
   putFlightSeries(set, middle, loaded, nominal, table);
+  yield;
+  yield* putPerformance(set, memory, middle, loaded, nominal, table);
 }

@@ -136,7 +136,7 @@ describe("forward limit", () => {
 });
 
 describe("stance on the ground", () => {
-  const wheels = (...contacts: Vec3[]) => groundStance(contacts.map((contact) => ({ contact })));
+  const wheels = (...contacts: Vec3[]) => groundStance(contacts.map((contact) => ({ contact, kind: "wheel", steer: false })));
   it("on a nose wheel of the same height stands level, on a taller one nose up", () => {
     expect(wheels([0, 0, -0.2], [0.3, 0.2, -0.2], [0.3, -0.2, -0.2])).toEqual({ x: 0.3, z: -0.2, angle: 0, noseWheel: true });
     expect(wheels([0, 0, -0.23], [0.3, 0.2, -0.2], [0.3, -0.2, -0.2])!.angle).toBeCloseTo(Math.atan(0.1), 12);
@@ -190,17 +190,5 @@ describe("level flight", () => {
     const found = levelState(board, sections, { ...query, speed: 15 })!;
     expect([found.trimmed, found.pitch]).toEqual([false, 0]);
     expect(Math.abs(found.moment)).toBeGreaterThan(1e-4);
-  });
-
-  it("takes less than a millisecond of processor time", () => {
-    const run = (times: number) => {
-      const start = process.cpuUsage();
-      for (let i = 0; i < times; i++) levelState(basis, sections, { ...query, speed: 10 + 0.01 * i });
-      const { user, system } = process.cpuUsage(start);
-      return (user + system) / 1000 / times;
-    };
-    run(200);
-    // Some 0.2 ms of processor time; the best of a few, as tests beside it share the caches.
-    expect(Math.min(...[1, 2, 3, 4, 5].map(() => run(100)))).toBeLessThan(1);
   });
 });

@@ -1,0 +1,110 @@
+import { dimensions, type DimensionName } from "../../../grammar/units/dimension";
+import { quantity, type Quantity } from "../../../grammar/units/quantity";
+import type { FlightModel, Loaded } from "../../compute/aircraft/flight-model";
+import type { FlightPoints } from "../../compute/aircraft/flight-points";
+import type { LevelTable } from "../../compute/aircraft/level-table";
+import { grassFriction, performanceOf, reserve, type Performance } from "../../compute/aircraft/performance";
+import { parasiteNotModelled } from "../../compute/drag/accounts";
+import type { Fed } from "../../compute/flight/on-charge";
+import { storeOf } from "../../compute/flight/store";
+import { flightPower, type FlightPower } from "../../compute/powertrain/in-flight";
+import { mapShape } from "../../compute/powertrain/run-at";
+import { propellerMap } from "../../compute/propeller/propeller-map";
+import { settle } from "../../model/design/settle";
+import { across } from "../changes";
+import type { Account, Input } from "../figure";
+import type { FigureSet } from "../figure-set";
+import type { Memory } from "../memory";
+import type { Row } from "../series";
+import { named } from "../wing";
+import { sectionsAccount } from "./points";
+
+/** Speeds, climb, time and distance, runs and turns of a loading on its motors; of one without, what needs none. */
+export function* putPerformance(
+  set: FigureSet, memory: Memory, model: FlightModel, loaded: Loaded, points: FlightPoints, table: LevelTable,
+): Generator<void, void> {
+  const { powerplants, sources } = settle({ powerplants: set.loading.design.powerplants, sources: set.loading.design.sources });
+  const mapOf = (propeller: Parameters<typeof mapShape>[0]) => memory.recall("propeller map", mapShape(propeller), () => propellerMap(propeller));
+  const powerIn = (density: number) => flightPower({ powerplants, sources, air: { ...model.air, density }, state: "nominal", mapOf });
+  const power = powerIn(model.air.density);
+  yield;
+  const fed = power ? fedBy(power, points, table, sources) : [];
+  const work = (mass: number): Performance => {
+    const heavier = mass / loaded.mass;
+    // Drag and stall of another weight: the same lift coefficients at other speeds.
+    const stall = { ...points.stall, speed: points.stall.speed * Math.sqrt(heavier) };
+    const drag: LevelTable["drag"] = (speed, loadFactor = 1) => table.drag(speed, loadFactor * heavier);
+    return performanceOf({ model, loaded: { ...loaded, mass }, points: { ...points, stall }, table: { ...table, drag }, power, powerIn: power && powerIn, fed });
+  };
+  const nominal = work(loaded.mass);
+  set.facts.flight = { model, loaded, points, table, performance: nominal, ...(power && { power }) };
+  yield;
+  const mass = set.value("mass.total")!;
+  const of = yield* across({ middle: work, changes: [] }, { mass: { quantity: mass, step: 1e-3 * mass.value } }, (at, { mass: kg }) =>
+    numbersOf(kg === loaded.mass ? nominal : at(kg)));
+  if (of) putFigures(set, nominal, power, of);
+  putSeries(set, table, nominal);
+}
+
+/** Which share of the power each source gives, as at cruise. */
+function fedBy(power: FlightPower, { cruise }: FlightPoints, table: LevelTable, sources: readonly Parameters<typeof storeOf>[0][]): Fed[] {
+  const throttle = power.throttleFor(table.drag(cruise.speed) ?? NaN, cruise.speed) ?? 1;
+  const runs = power.run(cruise.speed, throttle).sources;
+  const whole = runs.reduce((sum, run) => sum + ("power" in run ? run.power : 0), 0);
+  return sources.flatMap((source): Fed[] => {
+    const store = storeOf(source);
+    const run = runs.find(({ path }) => path === source.path);
+    return "missing" in store || !run || !("power" in run) || !(whole > 0) ? [] : [{ store, share: run.power / whole }];
+  });
+}
+
+function numbersOf({ topSpeed, climb, steepest, longest, farthest, turn, takeoff, landing, ceiling, thrustMargin }: Performance) {
+  return {
+    topSpeed, takeoff, landing, thrustMargin, climb: climb?.rate, steepest: steepest?.angle, endurance: longest?.time,
+    range: farthest?.distance, rangeSpeed: farthest?.speed, turn: turn?.radius, ceiling: ceiling?.altitude,
+  };
+}
+
+function putFigures(
+  set: FigureSet, { climb, steepest, longest, farthest, ceiling }: Performance, power: FlightPower | undefined,
+  of: (name: keyof ReturnType<typeof numbersOf>, dimension: DimensionName) => Quantity | undefined,
+): void {
+  const speedAt = (value: number | undefined): Input[] => (value === undefined ? [] : [{ name: "at", value: quantity(value, dimensions.speed) }]);
+  const powered = "half-charged packs all the way, thrust along the path and no lift from it, the airframe in the slipstream, motors getting warm; bands are those of the weight alone";
+  const account = (formula: string, source: string, inputs: readonly Input[] = [], notModelled = `${powered}. Of the drag: ${parasiteNotModelled} ${sectionsAccount}`): Account =>
+    ({ formula, inputs: [...named(set, "mass.total", "flight.stall_speed"), ...inputs], source, notModelled });
+  const mechanics = "J. D. Anderson, Introduction to Flight, ch. 6";
+  if (power) {
+    set.put("flight.max_speed", of("topSpeed", "speed"), account("highest speed at which thrust at full throttle is the drag of level flight", mechanics));
+    set.put("flight.climb_rate", of("climb", "speed"), account("speed × sine of the path at which thrust − drag holds weight × sine, greatest over speed", mechanics, speedAt(climb?.speed)));
+    set.put("flight.climb_angle", of("steepest", "angle"), account("angle of the path at which thrust − drag holds weight × sine, greatest over speed", mechanics, speedAt(steepest?.speed)));
+    const charge: Input = { name: "kept for the landing", value: `${reserve * 100} % of the usable charge (common practice, no source)` };
+    const electric = "electric endurance: L. W. Traub, J. Aircraft 48(2), 2011; packs by their own curve of volts over charge, from full";
+    set.put("flight.endurance", of("endurance", "time"), account("usable charge less the reserve / what level flight takes, at the speed where that is least", electric, [...speedAt(longest?.speed), charge]));
+    set.put("flight.range", of("range", "length"), account("speed × time on the usable charge less the reserve, where that is greatest, in still air", electric, [...speedAt(farthest?.speed), charge]));
+    set.put("flight.best_range_speed", of("rangeSpeed", "speed"), account("speed of least power from the packs over speed, level", electric, [charge]));
+    set.put("flight.ceiling", of("ceiling", "length"), account(`height of the standard air in which the best climb has faded to 100 ft/min${ceiling?.above ? "; it still climbs at 11 km, where this ends" : ""}`, mechanics, [],
+      `${powered}; packs and motors in the cold; Reynolds numbers are those of the field. The law of your country sets a height far below.`));
+    set.put("power.thrust_margin", of("thrustMargin", "ratio"), account("thrust at full throttle / drag of level flight, at 1.3 × flight.stall_speed", "definition"));
+    set.put("flight.takeoff_run", of("takeoff", "length"), account(`∫ mass × speed / (thrust − drag − friction × load on the wheels) to 1.2 × stall, grass with friction ${grassFriction}, no wind`, `${mechanics}; ground effect: C. Wieselsberger, NACA TM 77`, [],
+      "bumps and long grass, the turn of the nose at lift-off, slope, wind."));
+  }
+  set.put("flight.landing_run", of("landing", "length"), account(`∫ mass × speed / (drag + friction × load on the wheels) from 1.15 × stall, grass with friction ${grassFriction}, no brakes, no wind`, mechanics, [], "the way from the fence to the touch, slope, wind, an idling propeller."));
+  set.put("flight.turn_radius", of("turn", "length"), account("speed² / (g₀ × tan 45°) at 1.3 × flight.stall_speed", mechanics, [], "wind."));
+}
+
+function putSeries(set: FigureSet, { flights }: LevelTable, { thrust, electric }: Performance): void {
+  if (thrust.length === 0) return;
+  const x: Row = { title: "Speed", dimension: "speed", values: flights.map(({ speed }) => speed) };
+  const drag = set.series().find(({ name }) => name === "flight.drag")?.lines.find(({ title }) => title === "Drag")?.values ?? [];
+  const weight = (set.value("mass.total")?.value ?? NaN) * 9.80665;
+  const climb = flights.map(({ speed }, i) => (thrust[i] === undefined || drag[i] === undefined ? undefined : ((thrust[i] - drag[i]) * speed) / weight));
+  set.putSeries({
+    name: "flight.thrust", title: "Thrust at full throttle and drag over speed", x,
+    lines: [{ title: "Thrust", dimension: "force", values: thrust }, { title: "Drag", dimension: "force", values: drag }],
+  });
+  set.putSeries({
+    name: "flight.power", title: "Power from the packs in level flight, and climb at full throttle, over speed", x,
+    lines: [{ title: "Power", dimension: "power", values: electric }, { title: "Climb", dimension: "speed", values: climb }],
+  });
+}
