@@ -9,6 +9,7 @@ import { propellerOverspeed } from "./power/propeller-overspeed";
 import { propellerStrikes } from "./power/propeller-strikes";
 import { thrustLineUnbalanced } from "./power/thrust-line-unbalanced";
 import { thrustMarginLow } from "./power/thrust-margin-low";
+import { tipStallFirst } from "./stall/tip-stall-first";
 import { finVolumeLow } from "./tail/fin-volume-low";
 import { tailVolumeLow } from "./tail/tail-volume-low";
 import { yawUnstable } from "./tail/yaw-unstable";
@@ -20,6 +21,7 @@ import { weightMissing } from "./weight/weight-missing";
 export const checks: readonly Check[] = [
   weightMissing, cgOffCentre, cgAftOfLimit, cgForwardOfLimit, cgMoves,
   tailVolumeLow, finVolumeLow, yawUnstable, loadingHigh,
+  tipStallFirst,
   thrustMarginLow, currentOverLimit, propellerOverspeed, propellerStrikes, thrustLineUnbalanced,
   channelClash, ruleMass,
 ];
