@@ -3,7 +3,8 @@ import type { Elements } from "./elements";
 import { influenceSteps, inPlane } from "./influence";
 import { layLattice, type Lattice, type LatticeOptions } from "./lattice";
 import { factorSteps, solveFactored } from "./lu";
-import { crossDrag, wakeOf, type Wake } from "./wake-drag";
+import { lateralStrips, oddPart, type LateralStrip } from "./lateral-strips";
+import { crossDrag, oddDrag, wakeOf, type Wake } from "./wake-drag";
 
 /** Velocity of the air past the airframe over flight speed, at a point: x aft, y right, z up. */
 export type Onset = (x: number, y: number, z: number) => readonly [u: number, v: number, w: number];
@@ -15,6 +16,14 @@ export interface LateralLoads {
   readonly yaw: number;
 }
 
+/** What surfaces bent out of their shape do, per unit. */
+export interface Bent {
+  /** While the whole lifts `lift` m², about (x, 0, z). */
+  readonly loads: (lift: number, about: { readonly x: number; readonly z: number }) => LateralLoads;
+  /** Circulation of the solved horseshoes, over flight speed, m. */
+  readonly circulation: Float64Array;
+}
+
 /** A lattice ready for flow that differs between the sides, x along the flow. */
 export interface LateralFlow {
   /**
@@ -23,6 +32,19 @@ export interface LateralFlow {
    */
   readonly respond: (change: Onset, lift: number, about: { readonly x: number; readonly z: number }) => LateralLoads;
   readonly unknowns: number;
+  /** All of them, images too. */
+  readonly strips: readonly LateralStrip[];
+  /** Control points along each strip's chord. */
+  readonly rows: number;
+  /**
+   * What slopes dz/dx towards each strip's normal at its control points (`strips` × `rows`) add; where one side stands for both,
+   * their part that differs between the sides.
+   */
+  readonly bend: (slopes: Float64Array) => Bent;
+  /** What a small change of the onset does by itself, as circulation. */
+  readonly turn: (change: Onset) => Float64Array;
+  /** The part of the induced drag over dynamic pressure, m², that is the product of two such circulations: a · drag · b. */
+  readonly drag: (a: Float64Array, b: Float64Array) => number;
 }
 
 /**
@@ -45,16 +67,29 @@ export function* lateralFlowSteps(surfaces: readonly Surface[], options: Lattice
   const [slope, none] = [liftOf(unit), liftOf(zero)];
   if (!(slope > 0) || !Number.isFinite(none)) return undefined;
   const wake = wakeOf(lattice);
+  const strips = lateralStrips(lattice, surfaces);
+  const angleAt = (lift: number) => (lift - none) / slope;
+  const steadyAt = (angle: number) => unit.map((g, i) => g * angle + zero[i]);
   return {
     unknowns: e.count,
+    strips,
+    rows: e.rows,
+    bend: (slopes) => {
+      const circulation = solveFactored(odd, oddPart(lattice, strips, slopes));
+      return { circulation, loads: (lift, about) => loads(lattice, wake, steadyAt(angleAt(lift)), circulation, still, about) };
+    },
+    turn: (change) => solveFactored(odd, e.slope.map((_, i) => normalwash(e, change, i, 0))),
+    drag: (a, b) => oddDrag(lattice, wake, a, b),
     respond: (change, lift, about) => {
-      const angle = (lift - none) / slope;
-      const steady = unit.map((g, i) => g * angle + zero[i]);
+      const angle = angleAt(lift);
+      const steady = steadyAt(angle);
       const turned = solveFactored(odd, e.slope.map((s, i) => normalwash(e, change, i, s - angle * e.nz[i])));
       return loads(lattice, wake, steady, turned, change, about);
     },
   };
 }
+
+const still: Onset = () => [0, 0, 0];
 
 /** Both sides of a symmetric design move alike; what stands in the plane is there once. */
 const share = ({ symmetric, elements }: Lattice, i: number): number => (symmetric && !inPlane(elements, i) ? 2 : 1);

@@ -1,6 +1,7 @@
 import { inPlane } from "./influence";
 import type { Lattice } from "./lattice";
 import { lengthOf } from "./pieces";
+import { perStrip } from "./strip-loads";
 
 /** What each strip's vortices do far downstream at each strip, along its normal, by rows; for equal and for opposite sides. */
 export interface Wake {
@@ -32,8 +33,7 @@ export function wakeOf({ strips, symmetric, elements, core }: Lattice): Wake {
  */
 export function crossDrag(lattice: Lattice, wake: Wake, steady: Float64Array, turned: Float64Array): number {
   const { strips, elements: { rows } } = lattice;
-  const total = (of: Float64Array) => strips.map((_, s) => of.subarray(s * rows, (s + 1) * rows).reduce((sum, value) => sum + value, 0));
-  const [base, extra] = [total(steady), total(turned)];
+  const [base, extra] = [perStrip(lattice, steady), perStrip(lattice, turned)];
   const downBase = across(wake.even, base);
   const downExtra = across(wake.odd, extra);
   return strips.reduce((sum, { left, right }, s) => {
@@ -43,8 +43,17 @@ export function crossDrag(lattice: Lattice, wake: Wake, steady: Float64Array, tu
   }, 0);
 }
 
+/** The product of two unsymmetrical loadings in the induced drag over dynamic pressure, m²: each strength with the other's flow. */
+export function oddDrag(lattice: Lattice, wake: Wake, a: Float64Array, b: Float64Array): number {
+  const strength = perStrip(lattice, a);
+  const down = across(wake.odd, perStrip(lattice, b));
+  const { strips, symmetric, elements } = lattice;
+  return strips.reduce((sum, strip, s) =>
+    sum - strength[s] * down[s] * lengthOf(strip) * (symmetric && !inPlane(elements, s * elements.rows) ? 2 : 1), 0);
+}
+
 /** Velocity along each strip's normal far downstream, over flight speed. */
-const across = (wake: Float64Array, strength: readonly number[]): number[] =>
+const across = (wake: Float64Array, strength: Float64Array): Float64Array =>
   strength.map((_, i) => strength.reduce((sum, value, j) => sum + wake[i * strength.length + j] * value, 0));
 
 /** Times 2π: velocity of a vortex along x of unit strength along (ny, nz) at (dy, dz) from it, left-handed about x. */

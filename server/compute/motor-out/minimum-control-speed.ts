@@ -9,6 +9,8 @@ export interface Asymmetry {
   readonly balance: Vec3;
   /** The frame at a speed: derivatives change with lift. */
   readonly frame: (speed: number) => LateralFrame | undefined;
+  /** Of the design's x axis to the flight, nose up, rad; 0 when absent. */
+  readonly angle?: (speed: number) => number;
 }
 
 export interface Held extends LateralBalance {
@@ -17,8 +19,8 @@ export interface Held extends LateralBalance {
 }
 
 /** The balance at a speed with some powerplants dead and the rest at full throttle; none dead: the trim against torque. */
-export function heldAt({ plants, balance, frame }: Asymmetry, dead: readonly string[], speed: number, way?: Way): Held | undefined {
-  const contributions = plantLoads(plants, dead, balance, speed);
+export function heldAt({ plants, balance, frame, angle }: Asymmetry, dead: readonly string[], speed: number, way?: Way): Held | undefined {
+  const contributions = plantLoads(plants, dead, balance, speed, angle?.(speed));
   const at = contributions && frame(speed);
   const held = at && lateralBalance(at, together(contributions), speed, way);
   return held && Number.isFinite(held.use) ? { ...held, speed, contributions } : undefined;

@@ -27,11 +27,10 @@ export function motorOut(asymmetry: Asymmetry, aeroplane: Aeroplane, path: strin
   // Beyond the top speed propellers brake: no failure is held there.
   const high = topSpeed(aeroplane) ?? speedsOf(aeroplane)[1];
   const control = minimumControlSpeed(asymmetry, [path], slowest * stallSpeed, high);
-  const straight = heldAt(asymmetry, [path], 1.2 * stallSpeed, "no sideslip");
-  const atLiftOff = straight && straight.use <= 1 ? straight : heldAt(asymmetry, [path], 1.2 * stallSpeed);
+  const atLiftOff = flown(asymmetry, path, 1.2 * stallSpeed);
   const drag = (speed: number, loadFactor?: number) => {
     const clean = aeroplane.drag(speed, loadFactor);
-    const held = trimDrag && heldAt(asymmetry, [path], speed);
+    const held = trimDrag && flown(asymmetry, path, speed);
     return clean === undefined || (trimDrag && !held) ? undefined : clean + (held && trimDrag ? trimDrag(held) : 0);
   };
   const low = Math.max(stallSpeed, control?.speed ?? Infinity);
@@ -40,11 +39,17 @@ export function motorOut(asymmetry: Asymmetry, aeroplane: Aeroplane, path: strin
   return { path, ...(control && { control }), ...(atLiftOff && { atLiftOff }), ...(climb && { climb }) };
 }
 
+/** As a pilot would: without sideslip where the controls reach that far, else with the least of them. */
+function flown(asymmetry: Asymmetry, path: string, speed: number): Held | undefined {
+  const straight = heldAt(asymmetry, [path], speed, "no sideslip");
+  return straight && straight.use <= 1 ? straight : heldAt(asymmetry, [path], speed);
+}
+
 /** Forward thrust of the live ones less the drag of the dead, N. */
 function leftThrust({ plants }: Asymmetry, dead: string, speed: number): number | undefined {
   let sum = 0;
   for (const plant of plants) {
-    const part = plant.path === dead ? plant.deadDrag(speed) : plant.running(speed)?.thrust;
+    const part = plant.path === dead ? plant.deadDrag(speed) : plant.running(speed, [dead])?.thrust;
     if (part === undefined) return undefined;
     sum += plant.path === dead ? -part : -part * plant.thrustAxis[0];
   }

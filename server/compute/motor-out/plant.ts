@@ -38,8 +38,8 @@ export interface Plant {
   readonly thrustAxis: Vec3;
   /** Seen from behind. */
   readonly clockwise: boolean;
-  /** At full throttle, at an airspeed (m/s); undefined where unknown. */
-  readonly running: (speed: number) => PlantLoad | undefined;
+  /** At full throttle, at an airspeed (m/s), while others are dead; undefined where unknown. */
+  readonly running: (speed: number, dead: readonly string[]) => PlantLoad | undefined;
   /** Its drag when dead, N. */
   readonly deadDrag: (speed: number) => number | undefined;
 }
@@ -55,8 +55,8 @@ const lateral = (force: Vec3, moment: Vec3): Lateral => ({ side: force[1], roll:
  * against the propeller; nose up, the blade that goes down meets more air and draws the thrust to its side: on the right of a
  * propeller that turns clockwise seen from behind.
  */
-export function runningLoads(plant: Plant, balance: Vec3, speed: number): Contribution[] | undefined {
-  const load = plant.running(speed);
+export function runningLoads(plant: Plant, balance: Vec3, speed: number, dead: readonly string[] = []): Contribution[] | undefined {
+  const load = plant.running(speed, dead);
   if (!load) return undefined;
   const { thrust, torque = 0, bladeOffset = 0, normalForce = 0, slipstream } = load;
   const { thrustAxis: axis, path } = plant;
@@ -75,18 +75,26 @@ export function runningLoads(plant: Plant, balance: Vec3, speed: number): Contri
   ];
 }
 
-/** A dead one drags at its hub, along the flight. */
-export function deadLoad(plant: Plant, balance: Vec3, speed: number): Contribution | undefined {
+/** A dead one drags at its hub, along the flight, which comes from below by `angle`, rad. */
+export function deadLoad(plant: Plant, balance: Vec3, speed: number, angle = 0): Contribution | undefined {
   const drag = plant.deadDrag(speed);
   if (drag === undefined) return undefined;
-  const force: Vec3 = [drag, 0, 0];
+  const force: Vec3 = [drag * Math.cos(angle), 0, drag * Math.sin(angle)];
   return { path: plant.path, cause: "drag", ...lateral(force, cross(minus(plant.hub, balance), force)) };
 }
 
-/** Of all powerplants, those in `dead` dead. Undefined where any of them is unknown. */
-export function plantLoads(plants: readonly Plant[], dead: readonly string[], balance: Vec3, speed: number): Contribution[] | undefined {
-  const each = plants.map((plant) => (dead.includes(plant.path) ? deadLoad(plant, balance, speed) : runningLoads(plant, balance, speed)));
-  return each.every((one) => one !== undefined) ? each.flat() : undefined;
+/**
+ * Of all powerplants, those in `dead` dead. Undefined where any of them is unknown. Roll and yaw about axes along and across the
+ * flight, to which the design's x axis stands at `angle`, rad, nose up: thrust then lifts its side a little.
+ */
+export function plantLoads(plants: readonly Plant[], dead: readonly string[], balance: Vec3, speed: number, angle = 0): Contribution[] | undefined {
+  const each = plants.map((plant) => (dead.includes(plant.path) ? deadLoad(plant, balance, speed, angle) : runningLoads(plant, balance, speed, dead)));
+  return each.every((one) => one !== undefined) ? each.flat().map((one) => ({ ...one, ...turned(one, angle) })) : undefined;
+}
+
+function turned({ side, roll, yaw }: Lateral, angle: number): Lateral {
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  return { side, roll: roll * cos + yaw * sin, yaw: yaw * cos - roll * sin };
 }
 
 /** All contributions together. */

@@ -1,0 +1,109 @@
+import type { Powerplant, Source } from "../../model/design/power";
+import { standardGravity } from "../constants";
+import type { FlightModel, Loaded } from "../aircraft/flight-model";
+import type { LevelTable } from "../aircraft/level-table";
+import { along, dot } from "../convex/shapes";
+import { smoothCurve } from "../curve";
+import { deadPropellerDrag } from "../drag/stopped-propeller";
+import type { MapOf } from "../powertrain/drive-of";
+import { runAt } from "../powertrain/run-at";
+import type { LateralAir } from "./lateral-air";
+import type { Asymmetry } from "./minimum-control-speed";
+import type { Plant, PlantLoad } from "./plant";
+
+export interface AsymmetryCase {
+  readonly model: Pick<FlightModel, "air" | "basis">;
+  readonly table: LevelTable;
+  readonly lateral: LateralAir;
+  readonly powerplants: readonly Powerplant[];
+  readonly sources: readonly Source[];
+  readonly mapOf: MapOf;
+  /** Slowest and fastest speed asked for, m/s. */
+  readonly speeds: readonly [low: number, high: number];
+}
+
+/** Speeds at which powerplants are worked out; smooth between them. */
+const places = 16;
+
+type Curve = (speed: number) => number;
+
+/** What a powerplant gives over speed that does not hang on the weight: thrust, torque, and what air across its shaft adds for each m/s. */
+interface RunCurves {
+  readonly thrust: Curve;
+  readonly torque: Curve;
+  readonly force: Curve;
+  readonly moment: Curve;
+}
+
+/**
+ * The asymmetry of any weight, with just one powerplant dead. Live powerplants run at full throttle on half-charged packs; those on one source with a dead one have its
+ * volts to themselves. The angle to the flight is that of level flight; below the stall, that at the stall, as is the lift.
+ * Yields while it works out each powerplant.
+ */
+export function* asymmetrySteps(given: AsymmetryCase): Generator<void, ((loaded: Loaded) => Asymmetry) | undefined> {
+  const { model: { air, basis }, table, lateral, powerplants, mapOf, speeds: [low, high] } = given;
+  const speeds = Array.from({ length: places }, (_, i) => low * (high / low) ** (i / (places - 1)));
+  const running = new Map<string, ReadonlyMap<string, RunCurves>>();
+  const drags = new Map<string, Curve>();
+  for (const dead of powerplants) {
+    yield;
+    running.set(dead.path, runCurves(powerplants.filter((one) => one !== dead), given, speeds));
+    yield;
+    const map = dead.propeller && mapOf(dead.propeller);
+    const areas = speeds.map((speed) => deadPropellerDrag(dead, { speed: Math.max(0, -dead.thrustAxis[0] * speed), air, map }).area);
+    const area = smoothCurve(speeds, areas);
+    drags.set(dead.path, (speed) => (area(speed) * air.density * speed ** 2) / 2);
+  }
+  const lifts = table.flights.map(({ state }) => state.liftCoefficient).reverse();
+  const angleAt = smoothCurve(lifts, table.flights.map(({ state }) => state.angle).reverse());
+  const most = lifts[lifts.length - 1];
+  const inside = (speed: number) => speed >= low * (1 - 1e-9) && speed <= high * (1 + 1e-9);
+  return ({ mass, x, z }) => {
+    const liftAt = (speed: number) => Math.min(most, (2 * mass * standardGravity) / (air.density * speed ** 2 * basis.reference.area));
+    const angle = (speed: number) => angleAt(liftAt(speed));
+    const plants = powerplants.map((plant): Plant => ({
+      path: plant.path, hub: plant.hub, thrustAxis: plant.thrustAxis, clockwise: plant.propeller?.clockwise ?? true,
+      running: (speed, [dead]) => {
+        const curves = dead === undefined ? undefined : running.get(dead)?.get(plant.path);
+        return curves && inside(speed) ? loadAt(curves, plant, speed, angle(speed)) : undefined;
+      },
+      deadDrag: (speed) => (inside(speed) ? drags.get(plant.path)?.(speed) : undefined),
+    }));
+    return {
+      plants, balance: [x, 0, z], angle,
+      frame: (speed) => ({ mass, density: air.density, ...lateral.frame(liftAt(speed)) }),
+    };
+  };
+}
+
+function runCurves(live: readonly Powerplant[], { sources, model: { air }, mapOf }: AsymmetryCase, speeds: readonly number[]): Map<string, RunCurves> {
+  const runs = speeds.map((speed) => runAt({ powerplants: live, sources, air, state: "nominal", speed, mapOf }).powerplants);
+  return new Map(live.flatMap((plant, i): [string, RunCurves][] => {
+    const { propeller } = plant;
+    const points = runs.map((run) => run[i]);
+    if (!propeller || !points.every((point) => "thrust" in point)) return [];
+    const map = mapOf(propeller);
+    const slopes = points.map(({ rotation }, k) =>
+      (rotation > 0 ? map.cross({ rotation, speed: Math.max(0, -plant.thrustAxis[0] * speeds[k]), air }) : { force: 0, moment: 0 }));
+    const curve = (values: readonly number[]) => smoothCurve(speeds, values);
+    return [[plant.path, {
+      thrust: curve(points.map(({ thrust }) => thrust)), torque: curve(points.map(({ torque }) => torque)),
+      force: curve(slopes.map(({ force }) => force)), moment: curve(slopes.map(({ moment }) => moment)),
+    }]];
+  }));
+}
+
+/** With the part of the air that crosses the shaft from below. */
+function loadAt({ thrust, torque, force, moment }: RunCurves, { thrustAxis: axis }: Powerplant, speed: number, angle: number): PlantLoad {
+  const wind = [speed * Math.cos(angle), 0, speed * Math.sin(angle)] as const;
+  const across = along(wind, -dot(wind, axis), axis);
+  // Up in the disc: what is left of z beside the shaft.
+  const up = along([0, 0, 1], -axis[2], axis);
+  const size = Math.sqrt(dot(up, up));
+  const rising = size > 1e-9 ? dot(across, up) / size : 0;
+  const pull = thrust(speed);
+  return {
+    thrust: pull, torque: torque(speed), normalForce: force(speed) * rising,
+    bladeOffset: pull === 0 ? 0 : (moment(speed) * rising) / pull,
+  };
+}
