@@ -9,6 +9,7 @@ import { propellerOverspeed } from "./power/propeller-overspeed";
 import { propellerStrikes } from "./power/propeller-strikes";
 import { thrustLineUnbalanced } from "./power/thrust-line-unbalanced";
 import { thrustMarginLow } from "./power/thrust-margin-low";
+import { canardStallsLast } from "./stall/canard-stalls-last";
 import { tipStallFirst } from "./stall/tip-stall-first";
 import { finVolumeLow } from "./tail/fin-volume-low";
 import { tailVolumeLow } from "./tail/tail-volume-low";
@@ -21,7 +22,7 @@ import { weightMissing } from "./weight/weight-missing";
 export const checks: readonly Check[] = [
   weightMissing, cgOffCentre, cgAftOfLimit, cgForwardOfLimit, cgMoves,
   tailVolumeLow, finVolumeLow, yawUnstable, loadingHigh,
-  tipStallFirst,
+  tipStallFirst, canardStallsLast,
   thrustMarginLow, currentOverLimit, propellerOverspeed, propellerStrikes, thrustLineUnbalanced,
   channelClash, ruleMass,
 ];

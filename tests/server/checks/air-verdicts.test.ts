@@ -38,3 +38,69 @@ ${pod}${pack(60)}`;
     expect(found(`${swept("")}limits { tip_stall_first = 80 % }`, "tip_stall_first")).toEqual([]);
   });
 });
+
+describe("canard_stalls_last", () => {
+  const canard = (packX: number, front = "") => `canard front { at = (0 mm, 0 mm, 20 mm) ; foil = naca("4412") ; ${front} weight = 30 g ; panel half { span = 260 mm ; chord = 120 mm } }
+wing main { at = (400 mm, 0 mm, 0 mm) ; foil = naca("0009") ; weight = 110 g ; panel half { span = 450 mm ; chord = 200 mm } }
+body pod { at = (0 mm, 0 mm, 0 mm) ; length = 560 mm ; width = 50 mm ; weight = 60 g }
+${pack(packX)}`;
+
+  it("compares the limits of canard and wing, and leaves a balance point too far aft to its own message", () => {
+    const [finding] = found(canard(225), "canard_stalls_last");
+    expect([finding.severity, at(canard(225), finding)]).toEqual(["error", "front"]);
+    const limits = analyseText(canard(225)).sets[0].facts.flight!.points.stall.limits;
+    expect(limits.map(({ kind }) => kind)).toEqual(["wing", "canard"]);
+    expect(found(canard(225, "incidence = 4 deg ;"), "canard_stalls_last")).toEqual([]);
+    expect(analyseText(canard(290)).findings.map(({ code }) => code)).toEqual(["cg_aft_of_limit"]);
+  });
+});
+
+describe("cg_forward_of_limit by the power of the elevator", () => {
+  const weak = (packX: number, more = "", throwUp = 5) => `airframe { class = sport }
+wing main { at = (0 mm, 0 mm, 0 mm) ; foil = naca("2412") ; weight = 110 g ; panel half { span = 500 mm ; chord = 200 mm ; dihedral = 4 deg } }
+tailplane stab {
+  at = (560 mm, 0 mm, 0 mm) ; foil = flat(4 %) ; weight = 14 g ; panel half { span = 180 mm ; chord = 110 mm }
+  elevator flap { along = 0 % to 100 % ; chord = 20 % ; up = ${throwUp} deg ; down = 10 deg }
+}
+fin upright { at = (560 mm, 0 mm, 0 mm) ; foil = flat(4 %) ; weight = 6 g ; panel only { span = 130 mm ; chord = 110 mm } }
+body hull { at = (-120 mm, 0 mm, 0 mm) ; length = 760 mm ; width = 50 mm ; weight = 60 g }
+${pack(packX)}${more}`;
+
+  it("is a warning that says by how much and which rule, and the fix goes 3 % of the chord behind it", () => {
+    const [finding, ...more] = found(weak(-64), "cg_forward_of_limit");
+    expect([finding.severity, more.length, at(weak(-64), finding)]).toEqual(["warning", 0, "(-64 mm, 0 mm, 0 mm)"]);
+    expect(finding.message).toMatch(/^balance point [\d.]+ mm ahead of the forward limit: full nose-up throw can't hold the nose up down to the stall; move pack/);
+    const after = analyseText(applied(weak(-64), finding.fixes![0]));
+    const behind = figureOf(after, "cg.x")! - figureOf(after, "stability.cg_forward")!;
+    // 6 mm, to what half a millimetre of the pack moves the whole by; or as near as the aft limit lets it.
+    expect(behind).toBeGreaterThan(0.004);
+    expect(behind).toBeLessThan(0.0065);
+    expect(after.findings.map(({ code }) => code)).not.toContain("cg_aft_of_limit");
+  });
+
+  it("goes before the margin: one finding a loading", () => {
+    const loaded = weak(-115, "item bag { weight = 60 g ; at = (-100 mm, 0 mm, 0 mm) }\nloading light { without = [bag] }\nloading full { }\n", 4);
+    const all = found(loaded, "cg_forward_of_limit");
+    expect(all.map(({ severity }) => severity)).toEqual(["warning"]);
+    expect(all[0].message).toContain("in full (also in light)");
+    expect(figureOf(analyseText(loaded), "stability.static_margin", "full")).toBeGreaterThan(0.25);
+  });
+
+  it("looks at the nose wheel too", () => {
+    const gear = "gear legs { wheel nose { at = (-60 mm, 0 mm, -120 mm) ; weight = 10 g } ; wheel main { at = (260 mm, 100 mm, -120 mm) ; mirror = yes ; weight = 15 g } }\n";
+    const [finding] = found(weak(-30, gear, 15), "cg_forward_of_limit");
+    expect(finding.message).toContain("can't lift the nose wheel at 1.1 × stall speed");
+  });
+
+  it("has no place to offer where the elevator is too weak for any", () => {
+    const [finding] = found(weak(-64, "", 1), "cg_forward_of_limit");
+    expect(finding.message).toContain("no balance point is right for both limits: give stab.flap more throw or area");
+    expect(finding.fixes).toBeUndefined();
+  });
+
+  it("bounds what moving the pack forward may do", () => {
+    const [finding] = found(weak(-20), "cg_aft_of_limit");
+    const after = analyseText(applied(weak(-20), finding.fixes![0]));
+    expect(after.findings).toEqual([]);
+  });
+});
