@@ -8,7 +8,7 @@ import { balances } from "../readiness";
 import { movePack, noseWeight } from "../solve/balance";
 import { causesOf, type Cause } from "./cause";
 import { cgForwardOfLimit } from "./cg-forward-of-limit";
-import { aimedMargin, balancesOf, greatestMargin } from "./margins";
+import { aimedMargin, balancesOf, forwardMargin, greatestMargin } from "./margins";
 
 /** Too little static margin, or none. */
 export const cgAftOfLimit: Check = {
@@ -53,8 +53,11 @@ function verdict(subject: Subject, cause: Cause, least: Quantity): Verdict {
 }
 
 function fixesOf(subject: Subject, { pack }: Cause, least: number) {
-  const most = subject.limit(cgForwardOfLimit)?.value ?? greatestMargin;
   const all = balancesOf(subject);
+  const stiffest = subject.limit(cgForwardOfLimit)?.value ?? greatestMargin;
+  const held = Math.min(stiffest, ...all.map((one) => forwardMargin(one) ?? Infinity));
+  // A pitch control too weak for any balance point is another matter.
+  const most = held > least ? held : stiffest;
   const wanted = { least, most, aim: aimedMargin(subject, least, most) };
   return [pack && movePack(subject, pack, all, wanted), noseWeight(subject, all, wanted)].filter((fix) => fix !== undefined);
 }

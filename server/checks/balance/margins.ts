@@ -24,6 +24,12 @@ export function balancesOf(subject: Subject): Balance[] {
 
 export const marginOf = ({ x, neutralPoint, chord }: Balance): number => (neutralPoint - x) / chord;
 
+/** The margin at the forward limit of the balance point, where that is known. */
+export function forwardMargin({ set, neutralPoint, chord }: Balance): number | undefined {
+  const limit = set.value("stability.cg_forward");
+  return limit && (neutralPoint - limit.value) / chord;
+}
+
 /** The balance point that gives a margin. */
 export const placeFor = ({ neutralPoint, chord }: Balance, margin: number): number => neutralPoint - margin * chord;
 
