@@ -40,17 +40,17 @@ const thrown = throwing(false);
 const thrownLater = throwing(true);
 
 const upDown = (throwOf: typeof thrown) => named({ up: throwOf("trailing edge up"), down: throwOf("trailing edge down", "12 deg") });
-const sideways = named({ left: thrownLater("trailing edge left", "25 deg"), right: thrownLater("trailing edge right", "25 deg") });
+const sideways = named({ left: thrown("trailing edge left", "25 deg"), right: thrown("trailing edge right", "25 deg") });
 const inPitch = named({
   pitch_up: thrown("trailing edges up when pulling the nose up"), pitch_down: thrown("trailing edges down when pushing the nose down"),
 });
-const inRoll = named({ roll_up: thrownLater("trailing edge up in a roll"), roll_down: thrownLater("trailing edge down in a roll", "12 deg") });
-const inYaw = named({ yaw_out: thrownLater("trailing edge outward in a yaw"), yaw_in: thrownLater("trailing edge inward in a yaw") });
+const inRoll = named({ roll_up: thrown("trailing edge up in a roll"), roll_down: thrown("trailing edge down in a roll", "12 deg") });
+const inYaw = named({ yaw_out: thrown("trailing edge outward in a yaw"), yaw_in: thrown("trailing edge inward in a yaw") });
 const drooped = named({ droop: thrown("trailing edges down together as flaps", "15 deg") });
 
 /** Throws of each control surface: plain ones by direction, mixed ones by what they are mixed for. */
 const throws = {
-  aileron: upDown(thrownLater), elevator: upDown(thrown), rudder: sideways, flap: upDown(thrown), elevon: { ...inPitch, ...inRoll },
+  aileron: upDown(thrown), elevator: upDown(thrown), rudder: sideways, flap: upDown(thrown), elevon: { ...inPitch, ...inRoll },
   ruddervator: { ...inPitch, ...inYaw }, flaperon: { ...inRoll, ...drooped }, airbrake: upDown(thrownLater), spoiler: upDown(thrownLater),
 } as const;
 

@@ -51,7 +51,7 @@ export const laterKinds = words("part fan bench joint supply printer loads weigh
 export const computed = words(`
   wing.at wing.mirror wing.foil wing.incidence wing.weight wing.balance wing.carry_through wing.reference fin.cant fin.ventral
   panel.span panel.chord panel.sweep panel.sweep_quarter panel.offset panel.dihedral panel.twist panel.washout panel.foil panel.weight foil.shape foil.file
-  aileron.servo aileron.along aileron.chord elevator.panel elevator.all_moving elevator.joined elevator.up elevon.pitch_up elevon.reflex
+  aileron.servo aileron.along aileron.chord aileron.up elevon.roll_up rudder.left ruddervator.yaw_out elevator.panel elevator.all_moving elevator.joined elevator.up elevon.pitch_up elevon.reflex
   ruddervator.pitch_down flap.down flaperon.droop loading.flaps spar.outer spar.inner spar.wall spar.width spar.height spar.material spar.along spar.chord
   skin.material skin.wall skin.rib_spacing skin.infill material.density material.areal_density
   fuselage.length fuselage.width fuselage.height fuselage.shape fuselage.weight fuselage.balance station.x strut.weight wire.diameter
@@ -62,7 +62,7 @@ export const computed = words(`
   airframe.class airframe.allowance air.altitude air.temperature air.pressure loading.without loading.with place.at`);
 
 export const laterProperties = words(`
-  aileron.up elevator.pivot elevon.roll_up rudder.left
+  elevator.pivot airbrake.up
   battery.usable airframe.cruise loading.cruise wheel.steer aileron.servo_arm aileron.horn material.modulus material.strength material.softens_at part.file
   motor.poles propeller.measured fan.diameter esc.bec bench.thrust joint.overlap gear.travel gear.retracts servo.torque servo.speed
   servo.stall_current servo.supply receiver.failsafe receiver.supply supply.volts printer.bed air.wind loads.positive_g weighed.date`);
