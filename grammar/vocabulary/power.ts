@@ -71,7 +71,9 @@ export const propellerProperties = named({
     text: "The greatest speed its maker allows.", example: "12000 rpm", default: "by blade type and diameter", range: positive,
   }),
   weight,
-  measured: property.text({ text: "A table of measured thrust and power, in place of the computed.", example: '"prop-12x6.csv"', later: true }),
+  measured: property.text({
+    text: "A table of measured thrust and shaft power, by rpm and airspeed. It goes before the computed, which leads on beyond it.", example: '"prop-12x6.csv"',
+  }),
 });
 
 const fanProperties = named({

@@ -57,12 +57,12 @@ export const computed = words(`
   fuselage.length fuselage.width fuselage.height fuselage.shape fuselage.weight fuselage.balance station.x strut.weight wire.diameter
   item.weight item.at item.size item.optional battery.cells battery.capacity battery.packs battery.wired
   powerplant.at powerplant.battery powerplant.down_thrust powerplant.pusher motor.kv motor.resistance motor.no_load_current motor.gear_ratio
-  propeller.diameter propeller.pitch propeller.blades propeller.blade propeller.max_rpm fan.weight esc.max_current esc.resistance
+  propeller.diameter propeller.pitch propeller.blades propeller.blade propeller.max_rpm propeller.measured fan.weight esc.max_current esc.resistance
   servo.weight servo.at receiver.weight receiver.outputs wheel.weight wheel.at wheel.diameter skid.at
   airframe.class airframe.allowance air.altitude air.temperature air.pressure loading.without loading.with place.at`);
 
 export const laterProperties = words(`
   elevator.pivot airbrake.up
   battery.usable airframe.cruise loading.cruise wheel.steer aileron.servo_arm aileron.horn material.modulus material.strength material.softens_at part.file
-  motor.poles propeller.measured fan.diameter esc.bec bench.thrust joint.overlap gear.travel gear.retracts servo.torque servo.speed
+  motor.poles fan.diameter esc.bec bench.thrust joint.overlap gear.travel gear.retracts servo.torque servo.speed
   servo.stall_current servo.supply receiver.failsafe receiver.supply supply.volts printer.bed air.wind loads.positive_g weighed.date`);

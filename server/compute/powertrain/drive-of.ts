@@ -12,7 +12,7 @@ export type DriveMissing = Missing<
 export type Assumption = "esc.resistance" | "motor.no_load_current" | "battery.resistance";
 
 /** Where maps of propellers come from. They hold at any airspeed and in any air. */
-export type MapOf = (propeller: Propeller) => PropellerMap;
+export type MapOf = (propeller: Propeller) => Pick<PropellerMap, "at">;
 
 /** From pack to controller: common practice, no source (0.3 m there and back of 3 mm² copper, and two plugs). ohm */
 const leads = 0.004;

@@ -2,7 +2,7 @@ import type { Powerplant, Propeller, Source } from "../../model/design/power";
 import type { Air } from "../atmosphere/atmosphere";
 import type { ChargeState } from "../battery/cell";
 import { emfOf, equivalentSource, packCurrents, type EquivalentSource, type Missing, type SourceMissing } from "../battery/source";
-import { propellerMap, type PropellerMap } from "../propeller/propeller-map";
+import { propellerMap } from "../propeller/propeller-map";
 import { bracketedRoot } from "../root";
 import { driveAt, stopped, type Drive } from "./drive";
 import { driveOf, type Assumption, type DriveMissing, type MapOf } from "./drive-of";
@@ -130,7 +130,7 @@ const speedAlong = ({ thrustAxis }: Powerplant, speed: number): number => Math.m
 export const mapShape = (propeller: Propeller): Propeller => ({ ...propeller, clockwise: true, maxRotation: undefined });
 
 function oneMapPerShape(): MapOf {
-  const known = new Map<string, PropellerMap>();
+  const known = new Map<string, ReturnType<MapOf>>();
   return (propeller) => {
     const key = JSON.stringify(mapShape(propeller));
     const map = known.get(key) ?? propellerMap(propeller);

@@ -2,6 +2,7 @@ import type { Propeller } from "../../model/design/power";
 import type { Air } from "../atmosphere/atmosphere";
 import { bladeOf, type Blade } from "./blade";
 import { crossSlopes, type CrossSlopes } from "./cross-flow";
+import { measuredMap } from "./measured-map";
 import { propellerLoad, ringLoads, type PropellerLoad } from "./propeller-at";
 import { splineTable } from "./spline-table";
 
@@ -26,13 +27,19 @@ const places = 40;
 const step = 0.8;
 const [slowest, fastest] = [Math.log(3e3), Math.log(3e7)];
 
+/** By its measured points where it has some, through and beyond them by its blades. */
+export function propellerMap(propeller: Propeller): PropellerMap {
+  const computed = bladeMap(propeller);
+  return propeller.measured?.length ? measuredMap(computed, propeller.measured, propeller.diameter) : computed;
+}
+
 /**
  * Blade elements remembered. Without compressibility a propeller's coefficients depend on the advance ratio and one Reynolds
  * number alone, so thrust and torque over the square of the helical tip speed are kept over J/(J + J₀), 0 standing still and
  * 1 where the wind alone moves, J₀ about where thrust ends; and over the logarithm of the Reynolds number of radius and
  * helical tip speed. Points are solved when they are first needed: within 0.5 % of the static value of a direct solution.
  */
-export function propellerMap(propeller: Propeller): PropellerMap {
+function bladeMap(propeller: Propeller): PropellerMap {
   const blade = bladeOf(propeller);
   const radius = blade.diameter / 2;
   const scale = pitchAdvance(blade);

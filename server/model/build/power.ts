@@ -2,10 +2,12 @@ import { dimensions } from "../../../grammar/units/dimension";
 import { metres, multiply, negate, plain, quantity, type Quantity } from "../../../grammar/units/quantity";
 import type { Load, Vec3 } from "../design/geometry";
 import type {
-  BladeFamily, BladeStation, Chemistry, Controller, Motor, Pack, Powerplant, Propeller, Source,
+  BladeFamily, BladeStation, Chemistry, Controller, MeasuredLoad, Motor, Pack, Powerplant, Propeller, Source,
 } from "../design/power";
+import { readPropellerTable } from "../propeller-table/read";
 import { cosine, sine } from "../evaluate/trigonometry";
 import type { Instance } from "../resolve/instance";
+import { textBeside } from "./beside";
 import { movedBy, pathIn, placed, referencePath, turned, type Frame } from "./frame";
 import type { Reader } from "./reader";
 
@@ -92,8 +94,17 @@ function propellerOf(block: Instance, reader: Reader, image: boolean): Propeller
     folding: reader.flag(block, "folding") === true,
     stations: bladeStations(block, reader),
     clockwise: clockwise !== image,
+    measured: measuredLoads(block, reader),
     maxRotation: reader.quantity(block, "max_rpm"),
   };
+}
+
+function measuredLoads(block: Instance, reader: Reader): readonly MeasuredLoad[] | undefined {
+  const beside = textBeside(block, "measured", reader);
+  const read = beside && readPropellerTable(beside.text);
+  if (read && "points" in read) return read.points;
+  if (read) beside.complain(read.fault);
+  return undefined;
 }
 
 function bladeStations(block: Instance, reader: Reader): BladeStation<Quantity>[] | undefined {

@@ -1,11 +1,10 @@
-import type { ValueNode } from "../../../grammar/tree";
 import { plain, type Quantity } from "../../../grammar/units/quantity";
 import type { SectionValue } from "../../../grammar/vocabulary/schema";
 import type { MeasuredPolar, Section, SectionShape } from "../design/geometry";
-import { relativeUri } from "../resolve/files";
-import type { Instance, SourceFile } from "../resolve/instance";
+import type { Instance } from "../resolve/instance";
 import { readCoordinates } from "../coordinates/read";
 import { readPolarTable } from "../polar-table/read";
+import { textBeside } from "./beside";
 import type { Reader } from "./reader";
 
 /** A flat plate of 3 %: what a surface without a section gets. */
@@ -56,27 +55,4 @@ function measured(block: Instance, reader: Reader): MeasuredPolar | undefined {
   if (read && "polar" in read) return read.polar;
   if (read) beside.complain(read.fault);
   return undefined;
-}
-
-interface Beside {
-  readonly text: string;
-  /** What is wrong with it, to follow its name, said where that is written. */
-  readonly complain: (fault: string) => void;
-}
-
-/** The text of the file that a property names; undefined, and said, if it is not there. */
-function textBeside(block: Instance, property: string, reader: Reader): Beside | undefined {
-  const slot = block.slots.get(property);
-  const path = reader.text(block, property);
-  const node: ValueNode | undefined = slot?.entry.value;
-  if (!slot || path === undefined || !node) return undefined;
-  const file: SourceFile = slot.home.file;
-  const uri = relativeUri(file.uri, path);
-  const text = uri === undefined ? undefined : file.source.text(uri);
-  const { problems } = reader.world;
-  if (text === undefined) {
-    problems.addFor(block, "file_not_found", file, node, `"${path}" is not there: no such file beside this one`);
-    return undefined;
-  }
-  return { text, complain: (fault) => problems.addFor(block, "wrong_value", file, node, `"${path}" ${fault}`) };
 }

@@ -47,6 +47,15 @@ export interface BladeStation<N = number> {
   readonly angle: N;
 }
 
+/** What a propeller was measured to do: rad/s, m/s along the shaft, N, W at the shaft, kg/m³. */
+export interface MeasuredLoad {
+  readonly rotation: number;
+  readonly speed: number;
+  readonly thrust: number;
+  readonly power: number;
+  readonly density: number;
+}
+
 export interface Propeller<N = number> {
   readonly diameter: N;
   readonly pitch: N;
@@ -56,6 +65,8 @@ export interface Propeller<N = number> {
   readonly stations?: readonly BladeStation<N>[];
   /** Seen from behind. */
   readonly clockwise: boolean;
+  /** Goes before what is computed. */
+  readonly measured?: readonly MeasuredLoad[];
   /** Greatest rotation the maker allows, rad/s. */
   readonly maxRotation?: N;
 }
