@@ -68,21 +68,26 @@ export class Workspace {
   }
 
   private copyIn(values: Float64Array, size: number): void {
-    const padded = this.kernel.paddedSize();
-    for (let i = 0; i < padded; i++) {
-      const row = this.row(i, padded);
-      row.fill(0, i < size ? size : 0);
-      if (i < size) row.set(values.subarray(i * size, (i + 1) * size));
+    const { rows, padded, stride } = this.whole();
+    for (let i = 0, from = 0; i < padded; i++) {
+      const at = i * stride;
+      const length = i < size ? size : 0;
+      for (let j = 0; j < length; j++) rows[at + j] = values[from++];
+      for (let j = length; j < padded; j++) rows[at + j] = 0;
     }
   }
 
   private copyOut(values: Float64Array, size: number): void {
-    for (let i = 0; i < size; i++) values.set(this.row(i, size), i * size);
+    const { rows, stride } = this.whole();
+    for (let i = 0, to = 0; i < size; i++) for (let j = 0, at = i * stride; j < size; j++) values[to++] = rows[at + j];
   }
 
-  /** Growing the memory cuts off all earlier views of it, so each is made anew. */
-  private row(i: number, length: number): Float64Array {
-    return new Float64Array(this.kernel.memory.buffer, this.kernel.rowAt(i), length);
+  /** All rows, `stride` apart. Growing the memory cuts off earlier views of it, so it is made anew each time. */
+  private whole(): { readonly rows: Float64Array; readonly padded: number; readonly stride: number } {
+    const { kernel } = this;
+    const padded = kernel.paddedSize();
+    const stride = (kernel.rowAt(1) - kernel.rowAt(0)) / 8;
+    return { rows: new Float64Array(kernel.memory.buffer, kernel.rowAt(0), padded * stride), padded, stride };
   }
 
   private exchange(order: Int32Array, from: number, to: number): void {

@@ -1,6 +1,6 @@
 import { pressureForces } from "../flow/forces";
 import { speedsAt, type PotentialFlow } from "../flow/potential";
-import { wakeFlow, type WakeFlow } from "../flow/wake";
+import { wakeAt, type WakeFlow } from "../flow/wake";
 import type { Stream } from "../layer/jacobian";
 import { influence, type Influence } from "./influence";
 import { course, type Course, type Layers } from "./layers";
@@ -59,7 +59,7 @@ interface Stand {
 /** Solves potential flow, boundary layers and wake together; `start` is a solution at an angle near by. Yields at each step. */
 export function* solveAt(flow: PotentialFlow, angle: number, stream: Stream, start?: Solved): Generator<void, Solved> {
   const speeds = speedsAt(flow, angle);
-  const given: Case = { flow, speeds, stream, wake: wakeFlow(flow, speeds, angle) };
+  const given: Case = { flow, speeds, stream, wake: wakeAt(flow, speeds, angle) };
   let stand = start ? fromSolved(given, start) : fromNothing(given);
   yield;
   let error = Infinity;

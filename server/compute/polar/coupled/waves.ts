@@ -1,8 +1,7 @@
 import type { Stream } from "../layer/jacobian";
-import { fill, station } from "../layer/station";
-import { transitionShare } from "../layer/transition";
+import { fill, growthIn, station } from "../layer/station";
 import { stressAtTransition } from "../layer/turbulent";
-import { fillStation, type Course, type Layers } from "./layers";
+import type { Course, Layers } from "./layers";
 
 /** By how much waves at a station must fall short before its transition is moved on, lest it go to and fro. */
 const reluctance = 0.1;
@@ -17,33 +16,35 @@ const stride = 2;
  */
 const latest = 0.95;
 
-const [before, at] = [station(), station()];
+const at = station();
 
 /** Follows the waves along each side in the layers as they stand, and so sets which stations are turbulent; `x` by node. */
 export function followWaves(layers: Layers, x: Float64Array, line: Course, stream: Stream): void {
   const { reynolds, critical } = stream;
+  const { theta, mass, speed, state } = layers;
   const { place } = line;
   for (const side of [line.upper, line.lower]) {
     let turbulent = false;
     const old = side.findIndex((i) => layers.turbulent[i] === 1);
     const farthest = old < 0 ? side.length : old + stride;
-    layers.state[side[0]] = 0;
-    layers.turbulent[side[0]] = 0;
-    fillStation(before, layers, side[0], "laminar", place[side[0]], reynolds);
+    let last = side[0];
+    let lastGrowth = growthIn(theta[last], mass[last], speed[last], reynolds);
+    state[last] = 0;
+    layers.turbulent[last] = 0;
     for (let k = 1; k < side.length; k++) {
       const i = side[k];
       if (!turbulent) {
-        fillStation(at, layers, i, "laminar", place[i], reynolds);
-        const wasFirst = layers.turbulent[i] === 1 && layers.turbulent[side[k - 1]] === 0;
-        turbulent = x[i] > latest || k >= farthest || transitionShare(before, at, critical, reynolds) < (wasFirst ? 1 + reluctance : 1);
+        const growth = growthIn(theta[i], mass[i], speed[i], reynolds);
+        const amplitude = state[last] + 0.5 * (place[i] - place[last]) * (lastGrowth + growth);
+        const wasFirst = layers.turbulent[i] === 1 && layers.turbulent[last] === 0;
+        turbulent = x[i] > latest || k >= farthest || amplitude > (wasFirst ? critical - reluctance : critical);
+        if (!turbulent) {
+          state[i] = amplitude;
+          layers.turbulent[i] = 0;
+          [last, lastGrowth] = [i, growth];
+        }
       }
-      if (turbulent) {
-        if (!layers.turbulent[i]) begin(layers, i, place[i], reynolds);
-        continue;
-      }
-      layers.state[i] = before.state + 0.5 * (at.place - before.place) * (before.growth + at.growth);
-      layers.turbulent[i] = 0;
-      fillStation(before, layers, i, "laminar", place[i], reynolds);
+      if (turbulent && !layers.turbulent[i]) begin(layers, i, place[i], reynolds);
     }
   }
 }

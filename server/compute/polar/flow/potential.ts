@@ -1,5 +1,6 @@
 import { factorSteps, solveFactored, type Factored } from "../../lattice/lu";
 import type { Panels } from "../outline/panels";
+import type { WakeFlow } from "./wake";
 import { look, seen, sourceStream, vortexStream } from "./kernels";
 
 /**
@@ -14,6 +15,8 @@ export interface PotentialFlow {
   readonly upright: Float64Array;
   /** Speed at each node by a source sheet of strength 1 on each panel, row by node. */
   readonly bySource: Float64Array;
+  /** Wakes laid so far, by angle. */
+  readonly wakes: Map<number, WakeFlow>;
 }
 
 /**
@@ -48,7 +51,7 @@ export function potentialFlow(panels: Panels): PotentialFlow | undefined {
   const level = solveFactored(factored, right).slice(0, n);
   for (let i = 0; i < n - 1; i++) right[i] = panels.x[i];
   const upright = solveFactored(factored, right).slice(0, n);
-  return { panels, factored, level, upright, bySource: responses(factored, source, n - 1, n) };
+  return { panels, factored, level, upright, bySource: responses(factored, source, n - 1, n), wakes: new Map() };
 }
 
 /** (speed above − speed below) is straight over the last two panels; below, speeds along the outline count negative. */

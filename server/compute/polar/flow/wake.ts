@@ -30,8 +30,15 @@ const growth = 1.25;
 const p = seen();
 const [a, b, source] = [{ along: 0, off: 0 }, { along: 0, off: 0 }, { along: 0, off: 0 }];
 
-/** Lays the wake along the streamline from the trailing edge, about two chords far. */
-export function wakeFlow(flow: PotentialFlow, speeds: Float64Array, angle: number): WakeFlow {
+/** The wake at an angle, rad, laid along the streamline from the trailing edge, about two chords far. Remembered with the flow. */
+export function wakeAt(flow: PotentialFlow, speeds: Float64Array, angle: number): WakeFlow {
+  const key = Math.round(angle * 1e9);
+  let wake = flow.wakes.get(key);
+  if (!wake) flow.wakes.set(key, (wake = wakeFlow(flow, speeds, angle)));
+  return wake;
+}
+
+function wakeFlow(flow: PotentialFlow, speeds: Float64Array, angle: number): WakeFlow {
   const line = layLine(flow.panels, speeds, angle);
   const outline = flow.panels;
   const [n, columns] = [outline.count, outline.count - 1 + panels];
@@ -49,20 +56,27 @@ export function wakeFlow(flow: PotentialFlow, speeds: Float64Array, angle: numbe
   for (let k = 0; k < panels; k++) {
     const [tx, ty] = tangent(line, k + 1);
     vortexRow(byVortex, outline, line.x[k + 1], line.y[k + 1], tx, ty);
-    speed[k] = Math.cos(angle) * tx + Math.sin(angle) * ty + dot(byVortex, speeds, 0, 1, n);
-    for (let j = 0; j < n - 1; j++) {
-      bySource[k * columns + j] = dot(byVortex, flow.bySource, j, n - 1, n) + outlineSource(outline, j, line.x[k + 1], line.y[k + 1], tx, ty);
-    }
-    for (let j = 0; j < panels; j++) bySource[k * columns + n - 1 + j] = dot(byVortex, onOutline, j, panels, n);
+    speed[k] = Math.cos(angle) * tx + Math.sin(angle) * ty + dot(byVortex, speeds);
+    for (let j = 0; j < n - 1; j++) bySource[k * columns + j] = outlineSource(outline, j, line.x[k + 1], line.y[k + 1], tx, ty);
+    addProduct(bySource, k * columns, byVortex, flow.bySource, n - 1);
+    addProduct(bySource, k * columns + n - 1, byVortex, onOutline, panels);
     addWakeSources(bySource, k * columns + n - 1, line, k + 1, tx, ty);
   }
   return { line, speed, bySource, onOutline };
 }
 
-function dot(row: Float64Array, values: Float64Array, from: number, stride: number, count: number): number {
+function dot(a: Float64Array, b: Float64Array): number {
   let sum = 0;
-  for (let i = 0, at = from; i < count; i++, at += stride) sum += row[i] * values[at];
+  for (let i = 0; i < a.length; i++) sum += a[i] * b[i];
   return sum;
+}
+
+/** Adds a row times a matrix of so many columns. */
+function addProduct(out: Float64Array, at: number, row: Float64Array, matrix: Float64Array, columns: number): void {
+  for (let i = 0, from = 0; i < row.length; i++) {
+    const factor = row[i];
+    for (let j = 0; j < columns; j++, from++) out[at + j] += factor * matrix[from];
+  }
 }
 
 /** Direction at an end: the mean of the panels that meet there. */
@@ -118,7 +132,7 @@ function layLine(outline: Panels, speeds: Float64Array, angle: number): WakeLine
     if (k > 0) {
       const velocity = (ex: number, ey: number, px: number, py: number) => {
         vortexRow(across, outline, px, py, ex, ey);
-        return Math.cos(angle) * ex + Math.sin(angle) * ey + dot(across, speeds, 0, 1, n);
+        return Math.cos(angle) * ex + Math.sin(angle) * ey + dot(across, speeds);
       };
       const [px, py] = [x[k] + 0.5 * length[k] * tx[k - 1], y[k] + 0.5 * length[k] * ty[k - 1]];
       [dx, dy] = [velocity(1, 0, px, py), velocity(0, 1, px, py)];

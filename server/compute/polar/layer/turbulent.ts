@@ -70,3 +70,7 @@ export function turbulentDissipation(shape: number, energy: number, reynolds: nu
   const outer = stress * stress * (0.995 - us) + (0.15 * (0.995 - us) ** 2) / reynolds;
   return (2 / energy) * (wall ? friction * us + outer : 2 * outer);
 }
+
+/** d(that)⁄d(stress). */
+export const dissipationByStress = (shape: number, energy: number, stress: number, wall: boolean): number =>
+  ((wall ? 4 : 8) / energy) * stress * (0.995 - slip(shape, energy));
