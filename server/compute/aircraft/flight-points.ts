@@ -28,8 +28,8 @@ export interface FlightPoints {
 }
 
 /** Undefined where sections aren't known, or it can't be trimmed. */
-export function stallOf({ basis, sections, air }: FlightModel, { mass, x, z }: Loaded): Stall | undefined {
-  return stallSpeed(basis, sections, { mass, air, cgX: x, cgZ: z });
+export function stallOf({ basis, sections, air }: FlightModel, { mass, x, z }: Loaded, near?: Stall): Stall | undefined {
+  return stallSpeed(basis, sections, { mass, air, cgX: x, cgZ: z }, near);
 }
 
 /** From a table of level flight; at the stall where the true best lies below it. */
@@ -40,10 +40,10 @@ export function bestSpeeds(table: LevelTable): BestSpeeds | undefined {
   return drag && sink && { leastDrag: drag.at, leastSink: sink.at };
 }
 
-/** The points of flight of one loading. `best` may be that of a neighbour whose points lie close by: best values don't hang on it to first order. */
-export function flightPoints(model: FlightModel, loaded: Loaded, cruise: number | undefined, best: BestSpeeds): FlightPoints | undefined {
+/** The points of flight of one loading. `best` may be that of a neighbour whose points lie close by: best values don't hang on it to first order; `near` are its points. */
+export function flightPoints(model: FlightModel, loaded: Loaded, cruise: number | undefined, best: BestSpeeds, near?: Pick<FlightPoints, "stall" | "forward">): FlightPoints | undefined {
   const { basis, air, stance } = model;
-  const stall = stallOf(model, loaded);
+  const stall = stallOf(model, loaded, near?.stall);
   if (!stall) return undefined;
   const level = (speed: number) => levelFlight(model, loaded, Math.max(speed, stall.speed));
   const cruising = levelFlight(model, loaded, cruise ?? Math.max(best.leastDrag, overStall * stall.speed));
@@ -53,7 +53,7 @@ export function flightPoints(model: FlightModel, loaded: Loaded, cruise: number 
   return {
     stall, cruise: cruising, glide, sink,
     stallTrim: trim(stall.limit.liftCoefficient), cruiseTrim: trim(cruising.state.liftCoefficient),
-    forward: forwardLimit(basis, model.sections, { mass: loaded.mass, air, cgZ: loaded.z, stance }),
+    forward: forwardLimit(basis, model.sections, { mass: loaded.mass, air, cgZ: loaded.z, stance }, near?.forward?.stall),
   };
 }
 

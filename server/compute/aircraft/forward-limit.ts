@@ -30,9 +30,9 @@ const rotationSpeed = 1.1;
  * first of which needs a little more stick with a high thrust line, the last of which takes downwash and some power from a tail. Undefined
  * where no control pitches or sections aren't known.
  */
-export function forwardLimit(basis: AirBasis, sections: SectionsAir, { stance, ...query }: ForwardQuery): ForwardLimit | undefined {
+export function forwardLimit(basis: AirBasis, sections: SectionsAir, { stance, ...query }: ForwardQuery, near?: ForwardLimit["stall"]): ForwardLimit | undefined {
   if (basis.controls.length === 0) return undefined;
-  const stalled = stallSpeed(basis, sections, { ...query, cgX: basis.about, pitch: 1 });
+  const stalled = stallSpeed(basis, sections, { ...query, cgX: basis.about, pitch: 1 }, near);
   if (!stalled) return undefined;
   const { speed, limit } = stalled;
   const { lift, moment } = stateOf(basis, limit);

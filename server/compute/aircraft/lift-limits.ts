@@ -66,6 +66,31 @@ export function liftLimits(basis: AirBasis, air: AirAt, query: LimitQuery): Lift
   return found.sort((a, b) => a.liftCoefficient - b.liftCoefficient);
 }
 
+/** How far around a place a first limit is sought, as a share of it, and how often wider. */
+const [around, wider] = [0.03, 5];
+
+/**
+ * The first wing or canard to reach its limit of lift up, near a lift coefficient at which one did in air much like this.
+ * Undefined where none is found there: `liftLimits` looks everywhere.
+ */
+export function firstLimit(basis: AirBasis, air: AirAt, query: LimitQuery, near: number): LiftLimit | undefined {
+  const surfaces = stripsBySurface(basis).filter(({ kind }) => kind !== "tailplane");
+  const margin = (lift: number) => {
+    const state = stateAt(basis, query, lift);
+    return state ? Math.min(...surfaces.map((surface) => nearest(basis, air, surface, state).margin)) : NaN;
+  };
+  let [low, high] = [near * (1 - around), near * (1 + around)];
+  for (let i = 0; i < wider && margin(low) < 0; i++) low -= around * 2 ** i * near;
+  for (let i = 0; i < wider && margin(high) >= 0; i++) high += around * 2 ** i * near;
+  if (!(low > 0) || !(margin(low) >= 0) || !(margin(high) < 0)) return undefined;
+  const lift = bracketedRoot(margin, low, high, 1e-7);
+  const state = lift === undefined ? undefined : stateAt(basis, query, lift);
+  if (!state) return undefined;
+  const found = surfaces.map((surface) => ({ surface, ...nearest(basis, air, surface, state) })).reduce((a, b) => (b.margin < a.margin ? b : a));
+  const limit = limitOf(basis, found.surface, state, found.strip);
+  return limit.sense === "up" ? limit : undefined;
+}
+
 interface Surface {
   readonly path: string;
   readonly kind: SurfaceKind;

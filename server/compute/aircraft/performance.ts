@@ -6,7 +6,7 @@ import { farthestFlight, longestFlight, type Fed, type OnCharge } from "../fligh
 import { fastestClimb, steepestClimb, type BestPath } from "../flight/path";
 import { plannedTurn, type Turn } from "../flight/turn";
 import { smoothCurve } from "../curve";
-import type { FlightPower } from "../powertrain/in-flight";
+import type { PowerTable } from "../powertrain/power-table";
 import { stateOf } from "./air-state";
 import type { FlightModel, Loaded } from "./flight-model";
 import type { FlightPoints } from "./flight-points";
@@ -17,10 +17,10 @@ export interface PerformanceCase {
   readonly loaded: Loaded;
   readonly points: FlightPoints;
   readonly table: LevelTable;
-  /** Of the powerplants in the field's air; absent without any that can be computed. */
-  readonly power?: FlightPower;
-  /** The same in air of another density. */
-  readonly powerIn?: (density: number) => FlightPower | undefined;
+  /** Of the powerplants in the field's air, from rest to past the table's speeds; absent without any that can be computed. */
+  readonly power?: PowerTable;
+  /** Thrust at full throttle in air of another density, N. */
+  readonly thrustIn?: (density: number) => ((speed: number) => number) | undefined;
   /** Where the energy comes from. */
   readonly fed: readonly Fed[];
 }
@@ -62,8 +62,9 @@ export function performanceOf(given: PerformanceCase): Performance {
   const speeds = table.flights.map(({ speed }) => speed);
   const thrust = power ? speeds.map((speed) => power.thrust(speed)) : [];
   const electric = power ? speeds.map((speed) => power.electricPower(table.drag(speed)!, speed)) : [];
-  const aeroplane = aeroplaneOf(given, power && curveOver(speeds, thrust), curveOver(speeds, electric));
-  const margin = power && power.thrust(1.3 * stall.speed) / table.drag(1.3 * stall.speed)!;
+  const aeroplane = aeroplaneOf(given);
+  const slow = 1.3 * stall.speed;
+  const margin = power && (power.thrust(slow) ?? NaN) / (table.drag(slow) ?? NaN);
   return {
     thrust, electric, turn: plannedTurn(aeroplane), ...onTheGround(given, aeroplane),
     ...(power && {
@@ -85,10 +86,10 @@ function curveOver(speeds: readonly number[], values: readonly (number | undefin
   return (speed) => (speed >= low && speed <= high ? curve(speed) : undefined);
 }
 
-function aeroplaneOf({ model, loaded, points, table }: PerformanceCase, thrust: Curve | undefined, level: Curve | undefined): Aeroplane {
+function aeroplaneOf({ model, loaded, points, table, power }: PerformanceCase): Aeroplane {
   return {
     mass: loaded.mass, density: model.air.density, stallSpeed: points.stall.speed, searched: [points.stall.speed, table.range[1]],
-    drag: table.drag, ...(thrust && { thrust }), ...(level && { electricPower: (_, speed) => level(speed) }),
+    drag: table.drag, ...(power && { thrust: power.thrust, electricPower: power.electricPower }),
   };
 }
 
@@ -105,22 +106,22 @@ function onTheGround({ model, loaded, points, power }: PerformanceCase, { stallS
     density: air.density, area, lift: rolling.liftCoefficient, parasite: points.cruise.parasite, induced: rolling.inducedDrag / area, height: height / span,
   });
   const roll = { ...ground, mass: loaded.mass, friction: grassFriction };
-  const off = power && takeoffRun({ ...roll, thrust: (speed) => power.thrust(speed) }, overStall.liftOff * stallSpeed);
+  const off = power && takeoffRun({ ...roll, thrust: power.thrust }, overStall.liftOff * stallSpeed);
   const down = landingRun(roll, overStall.touchdown * stallSpeed);
   return { ...(off && "distance" in off && { takeoff: off.distance }), ...(down && "distance" in down && { landing: down.distance }) };
 }
 
 /** Drag at one lift hangs on the air's density by its pressure alone here: Reynolds numbers are those of the field. */
-function ceilingOf({ model, loaded, points, table, powerIn }: PerformanceCase): Ceiling | undefined {
-  if (!powerIn) return undefined;
+function ceilingOf({ model, loaded, points, table, thrustIn }: PerformanceCase): Ceiling | undefined {
+  if (!thrustIn) return undefined;
   const field = model.air.density;
   const at = (density: number): Aeroplane | undefined => {
     const faster = Math.sqrt(field / density);
-    const power = powerIn(density);
-    if (!power) return undefined;
+    const pull = thrustIn(density);
+    if (!pull) return undefined;
     const [low, high] = [points.stall.speed * faster, table.range[1] * faster];
     const speeds = Array.from({ length: ceilingPlaces }, (_, i) => low * (high / low) ** (i / (ceilingPlaces - 1)));
-    const thrust = curveOver(speeds, speeds.map((speed) => power.thrust(speed)));
+    const thrust = curveOver(speeds, speeds.map(pull));
     if (!thrust) return undefined;
     return { mass: loaded.mass, density, stallSpeed: low, searched: [low, high], drag: (speed, loadFactor) => table.drag(speed / faster, loadFactor), thrust };
   };

@@ -3,7 +3,7 @@ import type { Flow } from "../drag/flow";
 import type { SectionsAir } from "../section-air/section-air";
 import { airAt, type AirAt } from "./air-at";
 import type { AirBasis } from "./air-basis";
-import { liftLimits, type LiftLimit, type LimitQuery } from "./lift-limits";
+import { firstLimit, liftLimits, type LiftLimit, type LimitQuery } from "./lift-limits";
 
 export interface StallQuery extends LimitQuery {
   readonly mass: number;
@@ -28,21 +28,31 @@ const [rounds, rest] = [30, 1e-6];
 
 /**
  * The slowest level flight, where the first wing or canard reaches its sections' limit at the Reynolds numbers of that very
- * speed; propeller off. Trimmed, unless a stick is given. Undefined where sections aren't known, or nothing can be trimmed.
+ * speed; propeller off. `near`: that of a loading or shape much like it, to begin from. Trimmed, unless a stick is given. Undefined where sections aren't known, or nothing can be trimmed.
  */
-export function stallSpeed(basis: AirBasis, sections: SectionsAir, { mass, air, loadFactor = 1, ...query }: StallQuery): Stall | undefined {
+export function stallSpeed(basis: AirBasis, sections: SectionsAir, { mass, air, loadFactor = 1, ...query }: StallQuery, near?: Pick<Stall, "speed" | "limit">): Stall | undefined {
   const force = loadFactor * mass * standardGravity;
   const speedAt = (lift: number) => Math.sqrt((2 * force) / (air.density * basis.reference.area * lift));
-  let speed = speedAt(1);
+  let speed = near?.speed ?? speedAt(1);
+  let last = near?.limit.liftCoefficient;
   for (let round = 0; round < rounds; round++) {
     const there = airAt(basis, sections, { speed, air });
-    const limits = there && liftLimits(basis, there, query);
-    const limit = limits?.find(({ kind, sense }) => kind !== "tailplane" && sense === "up");
-    if (!there || !limits || !limit) return undefined;
+    if (!there) return undefined;
+    const limit = (last === undefined ? undefined : firstLimit(basis, there, query, last)) ?? first(liftLimits(basis, there, query));
+    if (!limit) return undefined;
+    last = limit.liftCoefficient;
     const next = speedAt(limit.liftCoefficient);
     if (!Number.isFinite(next)) return undefined;
-    if (Math.abs(next - speed) <= rest * speed || round === rounds - 1) return { speed: next, limit, limits, sections: there };
+    if (Math.abs(next - speed) <= rest * speed || round === rounds - 1) return stallAt(next, limit, there, () => liftLimits(basis, there, query));
     speed = next;
   }
   return undefined;
+}
+
+const first = (limits: readonly LiftLimit[]): LiftLimit | undefined => limits.find(({ kind, sense }) => kind !== "tailplane" && sense === "up");
+
+/** The other surfaces' limits are looked for when somebody asks. */
+function stallAt(speed: number, limit: LiftLimit, sections: AirAt, look: () => readonly LiftLimit[]): Stall {
+  let limits: readonly LiftLimit[] | undefined;
+  return { speed, limit, sections, get limits() { return (limits ??= look()); } };
 }

@@ -10,9 +10,9 @@ export interface PowerTable {
   readonly electricPower: (thrust: number, speed: number) => number | undefined;
 }
 
-/** Closer together where little throttle is enough, as in level flight. */
-const throttles = [0.1, 0.2, 0.3, 0.4, 0.55, 0.75, 1];
-const places = 12;
+/** Fine enough for the little thrust of fast level flight, between braking and pulling. */
+const throttles = [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1];
+const places = 14;
 
 /** From rest, or any other speed, on. Against the running points themselves thrust is within 0.5 % of that at rest, power within 2 % (a test). */
 export function powerTable(power: FlightPower, from: number, to: number): PowerTable {

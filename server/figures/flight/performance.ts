@@ -8,6 +8,7 @@ import { parasiteNotModelled } from "../../compute/drag/accounts";
 import type { Fed } from "../../compute/flight/on-charge";
 import { storeOf } from "../../compute/flight/store";
 import { flightPower, type FlightPower } from "../../compute/powertrain/in-flight";
+import { powerTable } from "../../compute/powertrain/power-table";
 import { mapShape } from "../../compute/powertrain/run-at";
 import { propellerMap } from "../../compute/propeller/propeller-map";
 import { settle } from "../../model/design/settle";
@@ -29,12 +30,14 @@ export function* putPerformance(
   const power = powerIn(model.air.density);
   yield;
   const fed = power ? fedBy(power, points, table, sources) : [];
+  const flown = power && powerTable(power, 0, table.range[1]);
+  yield;
   const work = (mass: number): Performance => {
     const heavier = mass / loaded.mass;
     // Drag and stall of another weight: the same lift coefficients at other speeds.
     const stall = { ...points.stall, speed: points.stall.speed * Math.sqrt(heavier) };
     const drag: LevelTable["drag"] = (speed, loadFactor = 1) => table.drag(speed, loadFactor * heavier);
-    return performanceOf({ model, loaded: { ...loaded, mass }, points: { ...points, stall }, table: { ...table, drag }, power, powerIn: power && powerIn, fed });
+    return performanceOf({ model, loaded: { ...loaded, mass }, points: { ...points, stall }, table: { ...table, drag }, power: flown, thrustIn: power && ((density) => powerIn(density)?.thrust), fed });
   };
   const nominal = work(loaded.mass);
   set.facts.flight = { model, loaded, points, table, performance: nominal, ...(power && { power }) };
