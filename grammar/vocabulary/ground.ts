@@ -10,7 +10,7 @@ const gearProperties = allLater(named({
 export const wheelProperties = named({
   at: property.point({ text: "Where it touches the ground, from the datum: aft, right, up.", example: "(110 mm, 130 mm, -140 mm)", needed: true }),
   diameter: property.quantity("length", { text: "Diameter of the wheel, or height of the skid.", example: "65 mm", range: positive }),
-  steer: property.flag({ text: "Does it steer?", example: "yes", default: "no", later: true }),
+  steer: property.flag({ text: "Does it steer?", example: "yes", default: "no" }),
   mirror: property.flag({ text: "Is there a left one too, the image of what is written?", example: "yes", default: "no" }),
   weight: property.quantity("mass", { text: "Weight of one, with its leg.", example: "28 g", range: notNegative }),
 });

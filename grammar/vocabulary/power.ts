@@ -18,7 +18,7 @@ export const batteryProperties = named({
   resistance: property.quantity("resistance", {
     text: "Internal resistance of the whole pack.", example: "18 mohm", default: "by chemistry and capacity", range: positive,
   }),
-  usable: property.quantity("ratio", { text: "Share of the charge a flight may use.", example: "75 %", default: "80 %", later: true, range: positiveShare }),
+  usable: property.quantity("ratio", { text: "Share of the charge a flight may use.", example: "75 %", default: "80 %", range: positiveShare }),
   weight: property.quantity("mass", { text: "The whole pack as it flies, with its lead.", example: "418 g ± 4 g", range: notNegative }),
   at: property.point({ text: "Its middle, from the datum: aft, right, up.", example: "(95 mm, 0 mm, -20 mm)", needed: true, unless: ["packs"] }),
   size,

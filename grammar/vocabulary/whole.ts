@@ -6,7 +6,7 @@ const classes = [
 ] as const;
 
 const cruise = (text: string, standard: string) =>
-  property.quantity("speed", { text, example: "16 m/s", default: standard, later: true, range: positive });
+  property.quantity("speed", { text, example: "16 m/s", default: standard, range: positive });
 
 export const airframeProperties = named({
   purpose: property.text({ text: "What it is built for, in a few words.", example: '"camera ship for bog surveys"' }),

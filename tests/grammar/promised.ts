@@ -59,10 +59,10 @@ export const computed = words(`
   powerplant.at powerplant.battery powerplant.down_thrust powerplant.pusher motor.kv motor.resistance motor.no_load_current motor.gear_ratio
   propeller.diameter propeller.pitch propeller.blades propeller.blade propeller.max_rpm propeller.measured fan.weight esc.max_current esc.resistance
   servo.weight servo.at receiver.weight receiver.outputs wheel.weight wheel.at wheel.diameter skid.at
-  airframe.class airframe.allowance air.altitude air.temperature air.pressure loading.without loading.with place.at`);
+  airframe.class airframe.allowance airframe.cruise loading.cruise battery.usable wheel.steer air.altitude air.temperature air.pressure loading.without loading.with place.at`);
 
 export const laterProperties = words(`
   elevator.pivot airbrake.up
-  battery.usable airframe.cruise loading.cruise wheel.steer aileron.servo_arm aileron.horn material.modulus material.strength material.softens_at part.file
+  aileron.servo_arm aileron.horn material.modulus material.strength material.softens_at part.file
   motor.poles fan.diameter esc.bec bench.thrust joint.overlap gear.travel gear.retracts servo.torque servo.speed
   servo.stall_current servo.supply receiver.failsafe receiver.supply supply.volts printer.bed air.wind loads.positive_g weighed.date`);
