@@ -14,6 +14,7 @@ import { tipStallFirst } from "./stall/tip-stall-first";
 import { finVolumeLow } from "./tail/fin-volume-low";
 import { tailVolumeLow } from "./tail/tail-volume-low";
 import { yawUnstable } from "./tail/yaw-unstable";
+import { trimOutOfThrow } from "./trim/trim-out-of-throw";
 import { loadingHigh } from "./weight/loading-high";
 import { ruleMass } from "./weight/rule-mass";
 import { weightMissing } from "./weight/weight-missing";
@@ -22,7 +23,7 @@ import { weightMissing } from "./weight/weight-missing";
 export const checks: readonly Check[] = [
   weightMissing, cgOffCentre, cgAftOfLimit, cgForwardOfLimit, cgMoves,
   tailVolumeLow, finVolumeLow, yawUnstable, loadingHigh,
-  tipStallFirst, canardStallsLast,
+  tipStallFirst, canardStallsLast, trimOutOfThrow,
   thrustMarginLow, currentOverLimit, propellerOverspeed, propellerStrikes, thrustLineUnbalanced,
   channelClash, ruleMass,
 ];

@@ -104,3 +104,49 @@ ${pack(packX)}${more}`;
     expect(after.findings).toEqual([]);
   });
 });
+
+describe("trim_out_of_throw", () => {
+  const tailed = (incidence: string, throws: string, packX = -60, more = "") => `airframe { class = sport }
+wing main { at = (0 mm, 0 mm, 0 mm) ; foil = naca("2412") ; weight = 110 g ; panel half { span = 500 mm ; chord = 200 mm ; dihedral = 5 deg } }
+tailplane stab { at = (560 mm, 0 mm, 0 mm) ; foil = flat(4 %) ; ${incidence} weight = 14 g ; panel half { span = 180 mm ; chord = 110 mm } ; elevator flap { along = 0 % to 100 % ; chord = 30 % ; ${throws} } }
+fin upright { at = (560 mm, 0 mm, 0 mm) ; foil = flat(4 %) ; weight = 6 g ; panel only { span = 130 mm ; chord = 110 mm } }
+body hull { at = (-120 mm, 0 mm, 0 mm) ; length = 760 mm ; width = 50 mm ; weight = 60 g }
+${pack(packX)}${more}`;
+  const nose = "incidence = -7 deg ;";
+
+  it("is an error past the throw, a warning near its end, and nothing with enough left", () => {
+    const severity = (degrees: number) => found(tailed(nose, `up = ${degrees} deg ; down = ${degrees} deg`), "trim_out_of_throw").map((f) => f.severity);
+    // It takes 8.1 degrees: 10.8 leave a quarter.
+    expect([severity(7.5), severity(8.5), severity(10.5), severity(11.2)]).toEqual([["error"], ["warning"], ["warning"], []]);
+  });
+
+  it("sets the tailplane so that the elevator is level, to half a degree of it", () => {
+    for (const text of [tailed(nose, "up = 8 deg ; down = 8 deg"), tailed("", "up = 8 deg ; down = 8 deg").replace('naca("2412") ;', 'naca("2412") ; incidence = 7 deg ;')]) {
+      const [finding] = found(text, "trim_out_of_throw");
+      const after = analyseText(applied(text, finding.fixes![0]));
+      expect(after.findings).toEqual([]);
+      // Half a step of incidence, 0.25°, is 0.5° of an elevator that has about half its effect.
+      expect(Math.abs(figureOf(after, "trim.stab.flap")!)).toBeLessThan((0.5 * Math.PI) / 180);
+    }
+  });
+
+  it("suits all loadings or is not offered, nor where the incidence is worked out", () => {
+    const two = tailed(nose, "up = 8 deg ; down = 8 deg", -60, "item bag { weight = 30 g ; at = (40 mm, 0 mm, 0 mm) }\nloading light { without = [bag] }\nloading full { }\n");
+    expect(analyseText(applied(two, found(two, "trim_out_of_throw")[0].fixes![0])).findings).toEqual([]);
+    // With the cruise given; else its speed moves a little as the tail drags less.
+    const fast = two.replace("class = sport", "class = sport ; cruise = 7.3 m/s");
+    const after = analyseText(applied(fast, found(fast, "trim_out_of_throw")[0].fixes![0]));
+    const [light, full] = ["light", "full"].map((loading) => figureOf(after, "trim.stab.flap", loading)!);
+    expect(light).not.toBeCloseTo(full, 3);
+    expect(Math.abs(light + full) / 2).toBeLessThan((0.5 * Math.PI) / 180);
+    const worked = `let rig = -7 deg\n${tailed("incidence = rig ;", "up = 8 deg ; down = 8 deg")}`;
+    const [finding] = found(worked, "trim_out_of_throw");
+    expect([at(worked, finding), finding.fixes]).toEqual(["rig", undefined]);
+  });
+
+  it("leaves a balance point out of its limits to that message", () => {
+    const text = tailed(nose, "up = 8 deg ; down = 8 deg", -20);
+    expect(found(text, "cg_aft_of_limit")).toHaveLength(1);
+    expect(found(text, "trim_out_of_throw")).toEqual([]);
+  });
+});
