@@ -25,6 +25,7 @@ export const aeroEntries: readonly FigureEntry[] = [
 export const stabilityEntries: readonly FigureEntry[] = [
   { name: "stability.neutral_point", title: "Neutral point", dimension: "length", text: "Where the balance point would leave no pitch stability, aft of the datum; controls fixed, propeller off." },
   { name: "stability.static_margin", title: "Static margin", dimension: "ratio", style: "share", text: "How far the balance point lies ahead of the neutral point, in mean chords. Positive is stable." },
+  { name: "stability.static_margin_powered", title: "Static margin under power", dimension: "ratio", style: "share", text: "The static margin with the propellers pulling as level flight at cruise asks: their own force across the flow, and their slipstream over wing and tail." },
   { name: "stability.cg_forward", title: "Forward limit of the balance point", dimension: "length", text: "Where full nose-up throw just brings the wing to its stall; with wheels also lifts the nose at 1.1 × stall, whichever is farther aft." },
   { name: "stability.cg_aft", title: "Aft limit of the balance point", dimension: "length", text: "Where the static margin is the least that the class asks for." },
   { name: "stability.tail_volume", title: "Tail volume", dimension: "ratio", text: "Tail area × arm over wing area × mean chord, quarter chord to quarter chord." },

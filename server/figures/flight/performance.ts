@@ -19,6 +19,7 @@ import type { Memory } from "../memory";
 import type { Row } from "../series";
 import { named } from "../wing";
 import { sectionsAccount } from "./points";
+import { putPowered } from "./powered";
 
 /** Speeds, climb, time and distance, runs and turns of a loading on its motors; of one without, what needs none. */
 export function* putPerformance(
@@ -46,6 +47,7 @@ export function* putPerformance(
   const of = yield* across({ middle: work, changes: [] }, { mass: { quantity: mass, step: 1e-3 * mass.value } }, (at, { mass: kg }) =>
     numbersOf(kg === loaded.mass ? nominal : at(kg)));
   if (of) putFigures(set, nominal, power, of);
+  if (power) putPowered(set, model, loaded, points, table.drag(points.cruise.speed), power, powerplants, mapOf);
   putSeries(set, table, nominal);
 }
 
