@@ -25,6 +25,7 @@ export function absenceOf(name: string, set: FigureSet): string {
     return `no surface gives one${trouble}`;
   }
   if (name === "aero.downwash_slope" && !design.surfaces.some(({ kind }) => kind === "tailplane")) return `there is no tailplane${trouble}`;
+  if (group === "motor_out") return motorOutAbsence(name, set) + trouble;
   if (group === "power") return powerAbsence(set) + trouble;
   if (!set.facts.mass) return `nothing has a weight yet${trouble}`;
   return `what it rests on can't be worked out${trouble}`;
@@ -33,6 +34,18 @@ export function absenceOf(name: string, set: FigureSet): string {
 /** The nearest name to one that is none: of what the sets hold, or of what they might. */
 export function nearestOf(name: string, sets: readonly FigureSet[]): string | undefined {
   return nearest(name, new Set([...sets.flatMap((set) => set.all().map((figure) => figure.name)), ...catalogue.map((entry) => entry.name)]));
+}
+
+function motorOutAbsence(name: string, set: FigureSet): string {
+  const { powerplants, surfaces } = set.loading.design;
+  if (powerplants.length < 2) return "there are fewer than two powerplants in this loading";
+  if (!powerplants.some(({ path }) => name.startsWith(`motor_out.${path}.`))) {
+    return `no powerplant has that name; there are ${powerplants.map(({ path }) => path).join(", ")}`;
+  }
+  if (!surfaces.some(({ controls }) => controls.some(({ kind }) => kind === "rudder" || kind === "ruddervator"))) return "nothing steers in yaw: there is no rudder or ruddervator";
+  const failure = set.facts.motorOut?.each.find(({ path }) => name.startsWith(`motor_out.${path}.`));
+  if (failure && !failure.control) return "with that powerplant dead it can't be held straight at any speed of level flight";
+  return powerplants.every((plant) => plant.motor && plant.propeller && plant.source) ? "what it rests on can't be worked out" : powerAbsence(set);
 }
 
 function powerAbsence(set: FigureSet): string {

@@ -2,13 +2,14 @@ import { aeroEntries, stabilityEntries, wingEntries } from "./aerodynamics";
 import type { FigureEntry } from "./entry";
 import { flightEntries, modeEntries, trimEntries } from "./flight";
 import { massEntries } from "./mass";
+import { motorOutEntries } from "./motor-out";
 import { powerEntries } from "./power";
 
 export type { FigureEntry } from "./entry";
 
 /** All figures that are computed, in the order people read them. */
 export const catalogue: readonly FigureEntry[] = [
-  ...massEntries, ...wingEntries, ...aeroEntries, ...stabilityEntries, ...trimEntries, ...modeEntries, ...powerEntries, ...flightEntries,
+  ...massEntries, ...wingEntries, ...aeroEntries, ...stabilityEntries, ...trimEntries, ...modeEntries, ...powerEntries, ...flightEntries, ...motorOutEntries,
 ];
 
 const byName = new Map(catalogue.map((entry) => [entry.name, entry]));
@@ -18,7 +19,7 @@ const patterns = catalogue.filter((entry) => entry.name.includes("<path>")).map(
 });
 
 /** Names that the definitions list and that are not computed yet, by their beginnings. */
-export const groupsToCome: readonly string[] = ["flight", "motor_out", "structure", "gear", "control", "failure", "build"];
+export const groupsToCome: readonly string[] = ["flight", "structure", "gear", "control", "failure", "build"];
 
 /** The entry a figure's name belongs to; a name with a path finds its pattern. */
 export function entryOf(name: string): FigureEntry | undefined {

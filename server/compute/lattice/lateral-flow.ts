@@ -3,7 +3,7 @@ import type { Elements } from "./elements";
 import { influenceSteps, inPlane } from "./influence";
 import { layLattice, type Lattice, type LatticeOptions } from "./lattice";
 import { factorSteps, solveFactored } from "./lu";
-import { lateralStrips, oddPart, type LateralStrip } from "./lateral-strips";
+import { lateralStrips, oddPart, oddStripLoads, type LateralStrip } from "./lateral-strips";
 import { crossDrag, oddDrag, wakeOf, type Wake } from "./wake-drag";
 
 /** Velocity of the air past the airframe over flight speed, at a point: x aft, y right, z up. */
@@ -43,6 +43,8 @@ export interface LateralFlow {
   readonly bend: (slopes: Float64Array) => Bent;
   /** What a small change of the onset does by itself, as circulation. */
   readonly turn: (change: Onset) => Float64Array;
+  /** Of such a circulation, on each solved strip and likewise on its image, without the induced drag. */
+  readonly stripLoads: (circulation: Float64Array, about: { readonly x: number; readonly z: number }) => readonly LateralLoads[];
   /** The part of the induced drag over dynamic pressure, m², that is the product of two such circulations: a · drag · b. */
   readonly drag: (a: Float64Array, b: Float64Array) => number;
 }
@@ -79,6 +81,7 @@ export function* lateralFlowSteps(surfaces: readonly Surface[], options: Lattice
       return { circulation, loads: (lift, about) => loads(lattice, wake, steadyAt(angleAt(lift)), circulation, still, about) };
     },
     turn: (change) => solveFactored(odd, e.slope.map((_, i) => normalwash(e, change, i, 0))),
+    stripLoads: (circulation, about) => oddStripLoads(lattice, circulation, about),
     drag: (a, b) => oddDrag(lattice, wake, a, b),
     respond: (change, lift, about) => {
       const angle = angleAt(lift);

@@ -1,4 +1,4 @@
-import type { Surface } from "../../model/design/geometry";
+import type { Surface, SurfaceKind } from "../../model/design/geometry";
 import { inPlane } from "./influence";
 import type { Lattice } from "./lattice";
 import { lengthOf } from "./pieces";
@@ -7,8 +7,11 @@ import { lengthOf } from "./pieces";
 export interface LateralStrip {
   /** Path of its surface. */
   readonly path: string;
-  /** Of its middle: from the plane of symmetry, m. */
+  readonly kind: SurfaceKind;
+  /** Of the quarter chord in its middle, m. */
+  readonly x: number;
   readonly y: number;
+  readonly z: number;
   readonly chord: number;
   /** As built, m. */
   readonly length: number;
@@ -25,8 +28,9 @@ export interface LateralStrip {
 export function lateralStrips({ strips, pieces, images, symmetric, elements }: Lattice, surfaces: readonly Surface[]): LateralStrip[] {
   return strips.flatMap(({ piece, left, middle, right }, solved): LateralStrip[] => {
     const length = lengthOf({ left, right });
+    const { path, kind } = surfaces[pieces[piece].surface];
     const own: LateralStrip = {
-      path: surfaces[pieces[piece].surface].path, y: middle.y, chord: middle.chord, length, ny: -(right.z - left.z) / length,
+      path, kind, x: middle.x + middle.chord / 4, y: middle.y, z: middle.z, chord: middle.chord, length, ny: -(right.z - left.z) / length,
       along: [left.along, right.along], solved, image: false,
     };
     if (!symmetric || inPlane(elements, solved * elements.rows)) return [own];
@@ -43,4 +47,19 @@ export function oddPart({ elements: { count, rows } }: Lattice, strips: readonly
     for (let k = 0; k < rows; k++) odd[solved * rows + k] += share * slopes[s * rows + k];
   });
   return odd;
+}
+
+/** Side force, roll and yaw by unsymmetrical circulations on each solved strip, over dynamic pressure; its image has the same. */
+export function oddStripLoads({ strips, elements: e }: Lattice, circulation: Float64Array, about: { readonly x: number; readonly z: number }) {
+  return strips.map((_, s) => {
+    const sum = { side: 0, roll: 0, yaw: 0 };
+    for (let i = s * e.rows; i < (s + 1) * e.rows; i++) {
+      const right = -2 * circulation[i] * (e.bz[i] - e.az[i]);
+      const up = 2 * circulation[i] * (e.by[i] - e.ay[i]);
+      sum.side += right;
+      sum.roll += ((e.az[i] + e.bz[i]) / 2 - about.z) * right - ((e.ay[i] + e.by[i]) / 2) * up;
+      sum.yaw -= ((e.ax[i] + e.bx[i]) / 2 - about.x) * right;
+    }
+    return sum;
+  });
 }

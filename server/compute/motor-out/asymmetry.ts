@@ -1,15 +1,16 @@
-import type { Powerplant, Source } from "../../model/design/power";
+import type { Powerplant, Propeller, Source } from "../../model/design/power";
 import { standardGravity } from "../constants";
 import type { FlightModel, Loaded } from "../aircraft/flight-model";
 import type { LevelTable } from "../aircraft/level-table";
 import { along, dot } from "../convex/shapes";
 import { smoothCurve } from "../curve";
 import { deadPropellerDrag } from "../drag/stopped-propeller";
-import type { MapOf } from "../powertrain/drive-of";
 import { runAt } from "../powertrain/run-at";
+import type { PropellerMap } from "../propeller/propeller-map";
 import type { LateralAir } from "./lateral-air";
 import type { Asymmetry } from "./minimum-control-speed";
 import type { Plant, PlantLoad } from "./plant";
+import { washedStrips, windAcross } from "./washed-strips";
 
 export interface AsymmetryCase {
   readonly model: Pick<FlightModel, "air" | "basis">;
@@ -17,7 +18,7 @@ export interface AsymmetryCase {
   readonly lateral: LateralAir;
   readonly powerplants: readonly Powerplant[];
   readonly sources: readonly Source[];
-  readonly mapOf: MapOf;
+  readonly mapOf: (propeller: Propeller) => PropellerMap;
   /** Slowest and fastest speed asked for, m/s. */
   readonly speeds: readonly [low: number, high: number];
 }
@@ -40,7 +41,7 @@ interface RunCurves {
  * volts to themselves. The angle to the flight is that of level flight; below the stall, that at the stall, as is the lift.
  * Yields while it works out each powerplant.
  */
-export function* asymmetrySteps(given: AsymmetryCase): Generator<void, ((loaded: Loaded) => Asymmetry) | undefined> {
+export function* asymmetrySteps(given: AsymmetryCase): Generator<void, (loaded: Loaded) => Asymmetry> {
   const { model: { air, basis }, table, lateral, powerplants, mapOf, speeds: [low, high] } = given;
   const speeds = Array.from({ length: places }, (_, i) => low * (high / low) ** (i / (places - 1)));
   const running = new Map<string, ReadonlyMap<string, RunCurves>>();
@@ -71,7 +72,14 @@ export function* asymmetrySteps(given: AsymmetryCase): Generator<void, ((loaded:
     }));
     return {
       plants, balance: [x, 0, z], angle,
-      frame: (speed) => ({ mass, density: air.density, ...lateral.frame(liftAt(speed)) }),
+      frame: (speed, [dead]) => {
+        const curves = dead === undefined ? undefined : running.get(dead);
+        const washed = powerplants.flatMap((plant) => {
+          const own = curves?.get(plant.path);
+          return own ? washedStrips(lateral.strips, plant, { thrust: own.thrust(speed), torque: own.torque(speed) }, { speed, angle: angle(speed), density: air.density }) : [];
+        });
+        return { mass, density: air.density, ...lateral.frame(liftAt(speed), washed) };
+      },
     };
   };
 }
@@ -95,8 +103,7 @@ function runCurves(live: readonly Powerplant[], { sources, model: { air }, mapOf
 
 /** With the part of the air that crosses the shaft from below. */
 function loadAt({ thrust, torque, force, moment }: RunCurves, { thrustAxis: axis }: Powerplant, speed: number, angle: number): PlantLoad {
-  const wind = [speed * Math.cos(angle), 0, speed * Math.sin(angle)] as const;
-  const across = along(wind, -dot(wind, axis), axis);
+  const across = windAcross(axis, speed, angle);
   // Up in the disc: what is left of z beside the shaft.
   const up = along([0, 0, 1], -axis[2], axis);
   const size = Math.sqrt(dot(up, up));

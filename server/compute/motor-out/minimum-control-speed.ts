@@ -7,8 +7,8 @@ export interface Asymmetry {
   readonly plants: readonly Plant[];
   /** m */
   readonly balance: Vec3;
-  /** The frame at a speed: derivatives change with lift. */
-  readonly frame: (speed: number) => LateralFrame | undefined;
+  /** The frame at a speed with some powerplants dead: derivatives change with lift and slipstream. */
+  readonly frame: (speed: number, dead: readonly string[]) => LateralFrame | undefined;
   /** Of the design's x axis to the flight, nose up, rad; 0 when absent. */
   readonly angle?: (speed: number) => number;
 }
@@ -21,7 +21,7 @@ export interface Held extends LateralBalance {
 /** The balance at a speed with some powerplants dead and the rest at full throttle; none dead: the trim against torque. */
 export function heldAt({ plants, balance, frame, angle }: Asymmetry, dead: readonly string[], speed: number, way?: Way): Held | undefined {
   const contributions = plantLoads(plants, dead, balance, speed, angle?.(speed));
-  const at = contributions && frame(speed);
+  const at = contributions && frame(speed, dead);
   const held = at && lateralBalance(at, together(contributions), speed, way);
   return held && Number.isFinite(held.use) ? { ...held, speed, contributions } : undefined;
 }

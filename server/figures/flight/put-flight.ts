@@ -8,6 +8,7 @@ import type { Memory } from "../memory";
 import { putFlightSeries } from "./flight-series";
 import { flightModels } from "./model";
 import { putModes } from "./modes";
+import { putMotorOut } from "./motor-out";
 import { putPerformance } from "./performance";
 import { pointNumbers, putPoints } from "./points";
 import { putTrim, trimNumbers } from "./trim";
@@ -51,4 +52,5 @@ export function* putFlight(set: FigureSet, memory: Memory, sections: SectionsAir
   putFlightSeries(set, middle, loaded, nominal, table);
   yield;
   yield* putPerformance(set, memory, middle, loaded, nominal, table);
+  yield* putMotorOut(set, memory);
 }

@@ -1,0 +1,93 @@
+import type { Aeroplane } from "../../compute/flight/aeroplane";
+import { asymmetrySteps } from "../../compute/motor-out/asymmetry";
+import { lateralAir, type LateralAir } from "../../compute/motor-out/lateral-air";
+import type { Asymmetry } from "../../compute/motor-out/minimum-control-speed";
+import { criticalMotor, motorOut, type MotorOut } from "../../compute/motor-out/motor-out";
+import { plantLoads, together } from "../../compute/motor-out/plant";
+import { mapShape } from "../../compute/powertrain/run-at";
+import { propellerMap } from "../../compute/propeller/propeller-map";
+import { settle } from "../../model/design/settle";
+import { across } from "../changes";
+import type { FigureSet } from "../figure-set";
+import type { Memory } from "../memory";
+import type { Row } from "../series";
+import { putFailure } from "./failures";
+
+/** Slowest speed at which powerplants are known, over the stall: a little under where the search ends, for the lighter of a band. */
+const slowest = 0.45;
+
+interface Worked {
+  readonly asymmetry: Asymmetry;
+  readonly stallSpeed: number;
+  readonly each: readonly MotorOut[];
+}
+
+/** Each powerplant dead in turn, in steps. Nothing with fewer than two, without flight on them, or where nothing yaws. */
+export function* putMotorOut(set: FigureSet, memory: Memory): Generator<void, void> {
+  const { flight, side } = set.facts;
+  const { powerplants, sources, surfaces } = settle({
+    powerplants: set.loading.design.powerplants, sources: set.loading.design.sources, surfaces: set.loading.design.surfaces,
+  });
+  const mass = set.value("mass.total");
+  if (powerplants.length < 2 || !flight?.power || !side || !mass) return;
+  const { model, loaded, points: { stall }, table, performance } = flight;
+  yield;
+  const lateral = lateralAir(side, surfaces, loaded);
+  if (!lateral.yaw) return;
+  const mapOf = (propeller: Parameters<typeof mapShape>[0]) => memory.recall("propeller map", mapShape(propeller), () => propellerMap(propeller));
+  // Beyond the top speed propellers brake: no failure is held there.
+  const high = Math.min(table.range[1], Math.max(performance?.topSpeed ?? Infinity, 1.3 * stall.speed));
+  const asymmetryOf = yield* asymmetrySteps({ model, table, lateral, powerplants, sources, mapOf, speeds: [slowest * stall.speed, high] });
+  const work = (kg: number): Worked => {
+    const heavier = kg / loaded.mass;
+    const stallSpeed = stall.speed * Math.sqrt(heavier);
+    const asymmetry = asymmetryOf({ ...loaded, mass: kg });
+    const aeroplane: Aeroplane = {
+      mass: kg, density: model.air.density, stallSpeed, searched: [stallSpeed, high], drag: (speed, loadFactor = 1) => table.drag(speed, loadFactor * heavier),
+    };
+    const pressure = (speed: number) => (model.air.density * speed ** 2) / 2;
+    const each = powerplants.map(({ path }) => motorOut(asymmetry, aeroplane, path, (held) => pressure(held.speed) * lateral.dragArea(held)));
+    return { asymmetry, stallSpeed, each };
+  };
+  yield;
+  const nominal = work(loaded.mass);
+  const critical = criticalMotor(nominal.asymmetry, nominal.stallSpeed);
+  set.facts.motorOut = { each: nominal.each, ...(critical && { critical }) };
+  const of = yield* across({ middle: work, changes: [] }, { mass: { quantity: mass, step: 1e-3 * mass.value } }, (at, { mass: kg }) =>
+    numbersOf(kg === loaded.mass ? nominal : at(kg), lateral));
+  if (!of) return;
+  for (const one of nominal.each) putFailure(set, one, critical, lateral, (name, dimension) => of(`${name} ${one.path}`, dimension));
+  putYaw(set, nominal, lateral, [slowest * stall.speed, high]);
+}
+
+function numbersOf({ each }: Worked, lateral: LateralAir): Readonly<Record<string, number | undefined>> {
+  return Object.fromEntries(each.flatMap(({ path, control, atLiftOff, climb }) => [
+    [`speed ${path}`, control?.speed], [`rudder ${path}`, rudderAngle(lateral, atLiftOff?.rudder)], [`climb ${path}`, climb?.rate],
+  ]));
+}
+
+const rudderAngle = ({ yaw }: LateralAir, effect: number | undefined): number | undefined =>
+  yaw && effect !== undefined ? yaw.angle(effect) : undefined;
+
+/** Places of the plot. */
+const places = 24;
+
+/** The yaw that each failure leaves, and what full rudder gives by itself. */
+function putYaw(set: FigureSet, { asymmetry, each }: Worked, { yaw }: LateralAir, [low, high]: readonly [number, number]): void {
+  const speeds = Array.from({ length: places }, (_, i) => low + ((high - low) * i) / (places - 1));
+  const row = (title: string, of: (speed: number) => number | undefined): Row => ({ title, dimension: "torque", values: speeds.map(of) });
+  const most = yaw ? Math.min(yaw.throw.negative, yaw.throw.positive) : 0;
+  set.putSeries({
+    name: "motor_out.yaw", title: "Yaw with a motor dead, and by full rudder, over speed", x: { title: "Speed", dimension: "speed", values: speeds },
+    lines: [
+      ...each.map(({ path }) => row(`${path} dead`, (speed) => {
+        const loads = plantLoads(asymmetry.plants, [path], asymmetry.balance, speed, asymmetry.angle?.(speed));
+        return loads && Math.abs(together(loads).yaw);
+      })),
+      ...each.map(({ path }) => row(`Full rudder, ${path} dead`, (speed) => {
+        const frame = asymmetry.frame(speed, [path]);
+        return frame?.rudder && ((frame.density * speed ** 2) / 2) * frame.area * frame.span * Math.abs(frame.rudder.yaw) * most;
+      })),
+    ],
+  });
+}
