@@ -4,6 +4,8 @@ import { cgMoves } from "./balance/cg-moves";
 import { cgOffCentre } from "./balance/cg-off-centre";
 import type { Check } from "./check";
 import { channelClash } from "./control/channel-clash";
+import { modeDivergent } from "./modes/mode-divergent";
+import { modeUndamped } from "./modes/mode-undamped";
 import { currentOverLimit } from "./power/current-over-limit";
 import { propellerOverspeed } from "./power/propeller-overspeed";
 import { propellerStrikes } from "./power/propeller-strikes";
@@ -23,7 +25,7 @@ import { weightMissing } from "./weight/weight-missing";
 export const checks: readonly Check[] = [
   weightMissing, cgOffCentre, cgAftOfLimit, cgForwardOfLimit, cgMoves,
   tailVolumeLow, finVolumeLow, yawUnstable, loadingHigh,
-  tipStallFirst, canardStallsLast, trimOutOfThrow,
+  tipStallFirst, canardStallsLast, trimOutOfThrow, modeDivergent, modeUndamped,
   thrustMarginLow, currentOverLimit, propellerOverspeed, propellerStrikes, thrustLineUnbalanced,
   channelClash, ruleMass,
 ];

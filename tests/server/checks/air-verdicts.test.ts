@@ -150,3 +150,62 @@ ${pack(packX)}${more}`;
     expect(found(text, "trim_out_of_throw")).toEqual([]);
   });
 });
+
+describe("mode_divergent and mode_undamped", () => {
+  const model = (panel: string, fin: string, kind = "sport", more = "") => `airframe { class = ${kind} }
+wing main { at = (0 mm, 0 mm, 0 mm) ; foil = naca("2412") ; weight = 110 g ; panel half { span = 500 mm ; chord = 200 mm ${panel} } }
+tailplane stab { at = (560 mm, 0 mm, 0 mm) ; foil = flat(4 %) ; weight = 14 g ; panel half { span = 180 mm ; chord = 110 mm } }
+${fin}body hull { at = (-120 mm, 0 mm, 0 mm) ; length = 760 mm ; width = 50 mm ; weight = 60 g }
+${pack(-60)}${more}`;
+  const fin = "fin upright { at = (560 mm, 0 mm, 0 mm) ; foil = flat(4 %) ; weight = 6 g ; panel only { span = 150 mm ; chord = 120 mm } }\n";
+  const both = (text: string) => [...found(text, "mode_divergent"), ...found(text, "mode_undamped")];
+
+  it("tells of a spiral at the wing, by the class and the design's own limit", () => {
+    const [finding, ...more] = both(model("", fin));
+    expect([more.length, finding.severity, at(model("", fin), finding), finding.figure]).toEqual([0, "warning", "main", "modes.spiral.doubling_time"]);
+    expect(both(model("", fin, "aerobatic"))).toEqual([]);
+    const time = figureOf(analyseText(model("", fin)), "modes.spiral.doubling_time")!;
+    expect(both(model("", fin, "sport", `limits { mode_divergent.spiral = ${time - 0.01} s }`))).toEqual([]);
+    expect(both(model("", fin, "aerobatic", `limits { mode_divergent.spiral = ${time + 0.01} s }`))).toHaveLength(1);
+  });
+
+  it("judges no swing without a fin, and none that can't be: nothing of half a design", () => {
+    expect(analyseText(model("", "")).findings.map(({ code }) => code)).toEqual(["fin_volume_low"]);
+    expect(both(model("", fin, "sport", "servo ele { at = (0 mm, 0 mm, 0 mm) }"))).toEqual([]);
+  });
+
+  it("judges no motion in pitch behind the neutral point", () => {
+    const tail = model("; dihedral = 5 deg", fin).replace("(-60 mm", "(40 mm");
+    const analysis = analyseText(tail);
+    expect(figureOf(analysis, "stability.static_margin")).toBeLessThan(0);
+    expect(analysis.findings.map(({ code }) => code)).toEqual(["cg_aft_of_limit"]);
+  });
+
+  it("tells of a phugoid that doubles within 15 s", () => {
+    const plank = `airframe { class = sport }
+wing main { at = (0 mm, 0 mm, 0 mm) ; foil = naca("2412") ; weight = 110 g ; panel half { span = 500 mm ; chord = 200 mm } }
+boom keel { at = (-500 mm, 0 mm, 0 mm) ; length = 1100 mm ; width = 15 mm ; weight = 60 g }
+battery pack { cells = 3 ; capacity = 2200 mAh ; weight = 180 g ; at = (-480 mm, 0 mm, 0 mm) }
+item lead { weight = 170 g ; at = (520 mm, 0 mm, 0 mm) }`;
+    const [finding] = both(plank);
+    expect([finding.severity, at(plank, finding), finding.figure]).toEqual(["warning", "airframe", "modes.phugoid.damping"]);
+    const analysis = analyseText(plank);
+    const [damping, frequency] = ["damping", "frequency"].map((name) => figureOf(analysis, `modes.phugoid.${name}`)!);
+    expect(Number(/doubles in ([\d.]+) s/.exec(finding.message)![1])).toBeCloseTo(Math.LN2 / -(damping * frequency), 2);
+  });
+
+  it("tells of a Dutch roll that hardly dies at the fin, and of one that grows once", () => {
+    const wag = (dihedral: number, span: number, lead: number) => `airframe { class = glider }
+wing main { at = (0 mm, 0 mm, 0 mm) ; foil = naca("2412") ; weight = 110 g ; panel half { span = 500 mm ; chord = 200 mm ; dihedral = ${dihedral} deg } }
+tailplane stab { at = (400 mm, 0 mm, 0 mm) ; foil = flat(4 %) ; weight = 14 g ; panel half { span = 200 mm ; chord = 130 mm } }
+fin upright { at = (400 mm, 0 mm, 0 mm) ; foil = flat(4 %) ; weight = 6 g ; panel only { span = ${span} mm ; chord = 120 mm } }
+boom keel { at = (-300 mm, 0 mm, 0 mm) ; length = 820 mm ; width = 15 mm ; weight = 60 g }
+battery pack { cells = 3 ; capacity = 2200 mAh ; weight = 180 g ; at = (-260 mm, 0 mm, 0 mm) }
+item lead { weight = ${lead} g ; at = (500 mm, 0 mm, 0 mm) }`;
+    const [finding, ...more] = both(wag(18, 88, 110));
+    expect([more.length, finding.code, at(wag(18, 88, 110), finding)]).toEqual([0, "mode_undamped", "upright"]);
+    const worse = `${wag(24, 92, 110)}\nlimits { yaw_unstable = 0.001 /rad }`;
+    expect(figureOf(analyseText(worse), "modes.dutch_roll.damping")).toBeLessThan(0);
+    expect(both(worse).map((f) => [f.code, at(worse, f), f.figure])).toEqual([["mode_divergent", "upright", "modes.dutch_roll.damping"]]);
+  });
+});
