@@ -68,6 +68,7 @@ export class Analysis {
     if (this.complete) return;
     const { memory, polars, figures } = this.workshop;
     const asked = new AskedSections(polars);
+    memory.begin();
     for (const set of this.sets) {
       const before = polars.misses;
       yield* figures(set, memory, asked.air);
