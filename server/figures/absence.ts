@@ -2,6 +2,7 @@ import { entryOf, groupsToCome, catalogue } from "../../shared/catalogue";
 import { nearest } from "../../grammar/nearest";
 import { pathOf } from "../model/resolve/instance";
 import type { FigureSet } from "./figure-set";
+import { flightAbsence } from "./flight/absence";
 
 /** Why a figure isn't there, in words a designer can act on. For figures that somebody asked for. */
 export function absenceOf(name: string, set: FigureSet): string {
@@ -19,12 +20,14 @@ export function absenceOf(name: string, set: FigureSet): string {
     return `no part is called ${name.slice(5)}, or it has no weight${trouble}${near ? `; did you mean ${near}?` : ""}`;
   }
   const wings = design.surfaces.filter((s) => s.kind === "wing" && s.reference);
-  const needsWing = ["wing", "aero", "stability"].includes(group) || name === "cg.chord" || name === "cg.behind_leading_edge";
+  const needsWing = ["wing", "aero", "stability", "trim", "modes", "flight"].includes(group) || name === "cg.chord" || name === "cg.behind_leading_edge";
   if (needsWing && wings.length === 0) return `there is no wing${trouble}`;
   if (name === "stability.tail_volume" || name === "stability.fin_volume" || name === "stability.canard_volume") {
     return `no surface gives one${trouble}`;
   }
   if (name === "aero.downwash_slope" && !design.surfaces.some(({ kind }) => kind === "tailplane")) return `there is no tailplane${trouble}`;
+  const flying = flightAbsence(name, set, powerAbsence);
+  if (flying) return flying + trouble;
   if (group === "motor_out") return motorOutAbsence(name, set) + trouble;
   if (group === "power") return powerAbsence(set) + trouble;
   if (!set.facts.mass) return `nothing has a weight yet${trouble}`;

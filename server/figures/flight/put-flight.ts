@@ -30,8 +30,8 @@ export function* putFlight(set: FigureSet, memory: Memory, sections: SectionsAir
   if (!speeds) return;
   yield;
   const cruise = settler(set.loading.design.cruise).nominal;
-  const { best, table } = speeds;
-  const nominal = flightPoints(middle, loaded, cruise, best);
+  const { best, table, stall } = speeds;
+  const nominal = flightPoints(middle, loaded, cruise, best, { stall });
   if (!nominal) return;
   yield;
   set.facts.flight = { model: middle, loaded, points: nominal, table };
@@ -42,7 +42,7 @@ export function* putFlight(set: FigureSet, memory: Memory, sections: SectionsAir
     const there: Loaded = { mass: at.mass, x: at.x, z: at.z };
     // Speeds at which something is best grow with the root of the weight.
     const grown = Math.sqrt(at.mass / loaded.mass);
-    const points = flightPoints(model, there, cruise, { leastDrag: best.leastDrag * grown, leastSink: best.leastSink * grown });
+    const points = flightPoints(model, there, cruise, { leastDrag: best.leastDrag * grown, leastSink: best.leastSink * grown }, nominal);
     return points && { ...pointNumbers(model, points), ...trimNumbers(points) };
   });
   if (!of) return;

@@ -102,11 +102,14 @@ test("figures by name or by group, of one loading, in other units", async () => 
 });
 
 test("a figure that isn't there says why", async () => {
-  const { code, out, err } = await run(["figures", "a.airframe", "cg.x", "power.static_thrust", "modes.phugoid.damping", "mass.camera"]);
+  const { code, out, err } = await run(["figures", "a.airframe", "cg.x", "power.static_thrust", "structure.spar_margin", "flight.max_speed", "trim.angle", "flight.landing_run", "mass.camera"]);
   expect(code).toBe(1);
   expect(out).toContain("cg.x");
   expect(err).toContain("there is no power.static_thrust: there is no powerplant in this loading");
-  expect(err).toContain("there is no modes.phugoid.damping: it is not computed yet");
+  expect(err).toContain("there is no structure.spar_margin: it is not computed yet");
+  expect(err).toMatch(/there is no flight\.max_speed[^:]*: there is no powerplant in this loading/);
+  expect(err).toMatch(/there is no trim\.angle[^:]*: no control pitches/);
+  expect(err).toMatch(/there is no flight\.landing_run[^:]*: it does not stand on main wheels/);
   expect(err).toContain("there is no mass.camera in bare: no part is called camera, or it has no weight");
   expect((await run(["figures", "a.airframe", "cg.xx"])).err).toContain("did you mean cg.x?");
 });
