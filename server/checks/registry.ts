@@ -12,6 +12,7 @@ import { propellerStrikes } from "./power/propeller-strikes";
 import { thrustLineUnbalanced } from "./power/thrust-line-unbalanced";
 import { thrustMarginLow } from "./power/thrust-margin-low";
 import { canardStallsLast } from "./stall/canard-stalls-last";
+import { lowReynolds } from "./stall/low-reynolds";
 import { tipStallFirst } from "./stall/tip-stall-first";
 import { finVolumeLow } from "./tail/fin-volume-low";
 import { tailVolumeLow } from "./tail/tail-volume-low";
@@ -25,7 +26,7 @@ import { weightMissing } from "./weight/weight-missing";
 export const checks: readonly Check[] = [
   weightMissing, cgOffCentre, cgAftOfLimit, cgForwardOfLimit, cgMoves,
   tailVolumeLow, finVolumeLow, yawUnstable, loadingHigh,
-  tipStallFirst, canardStallsLast, trimOutOfThrow, modeDivergent, modeUndamped,
+  tipStallFirst, canardStallsLast, lowReynolds, trimOutOfThrow, modeDivergent, modeUndamped,
   thrustMarginLow, currentOverLimit, propellerOverspeed, propellerStrikes, thrustLineUnbalanced,
   channelClash, ruleMass,
 ];

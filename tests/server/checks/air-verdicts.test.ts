@@ -209,3 +209,25 @@ item lead { weight = ${lead} g ; at = (500 mm, 0 mm, 0 mm) }`;
     expect(both(worse).map((f) => [f.code, at(worse, f), f.figure])).toEqual([["mode_divergent", "upright", "modes.dutch_roll.damping"]]);
   });
 });
+
+describe("low_reynolds", () => {
+  const light = (foil: string, chord = 160, more = "") => `airframe { class = slow }
+wing main { at = (0 mm, 0 mm, 0 mm) ; foil = ${foil} ; weight = 30 g ; panel half { span = 350 mm ; chord = ${chord} mm } }
+body hull { at = (-80 mm, 0 mm, 0 mm) ; length = 260 mm ; width = 40 mm ; weight = 20 g }
+battery pack { cells = 2 ; capacity = 450 mAh ; weight = 30 g ; at = (-45 mm, 0 mm, 0 mm) }
+${more}`;
+
+  it("hints at the section, where it is thick without its camber", () => {
+    const thick = light('naca("2412")');
+    expect(found(thick, "low_reynolds").map((f) => [f.severity, at(thick, f)])).toEqual([["hint", 'naca("2412")']]);
+    expect(found(light("flat(4 %)"), "low_reynolds")).toEqual([]);
+    expect(found(light("flat(9 %)"), "low_reynolds")).toHaveLength(1);
+  });
+
+  it("keeps still over what is fast enough, half written or said to be well", () => {
+    const reynolds = figureOf(analyseText(light('naca("2412")')), "wing.reynolds_stall")!;
+    expect(found(light('naca("2412")', 160, `limits { low_reynolds = ${Math.floor(reynolds)} }`), "low_reynolds")).toEqual([]);
+    expect(found(light('naca("2412")', 160, "limits { low_reynolds.thickness = 13 % }"), "low_reynolds")).toEqual([]);
+    expect(found(light('naca("2412")', 160, "servo ele { at = (0 mm, 0 mm, 0 mm) }"), "low_reynolds")).toEqual([]);
+  });
+});
