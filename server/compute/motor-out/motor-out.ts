@@ -1,3 +1,4 @@
+import { smoothCurve } from "../curve";
 import { speedsOf, type Aeroplane } from "../flight/aeroplane";
 import { topSpeed } from "../flight/level";
 import { fastestClimb, type BestPath } from "../flight/path";
@@ -28,15 +29,35 @@ export function motorOut(asymmetry: Asymmetry, aeroplane: Aeroplane, path: strin
   const high = topSpeed(aeroplane) ?? speedsOf(aeroplane)[1];
   const control = minimumControlSpeed(asymmetry, [path], slowest * stallSpeed, high);
   const atLiftOff = flown(asymmetry, path, 1.2 * stallSpeed);
-  const drag = (speed: number, loadFactor?: number) => {
-    const clean = aeroplane.drag(speed, loadFactor);
-    const held = trimDrag && flown(asymmetry, path, speed);
-    return clean === undefined || (trimDrag && !held) ? undefined : clean + (held && trimDrag ? trimDrag(held) : 0);
-  };
   const low = Math.max(stallSpeed, control?.speed ?? Infinity);
-  const thrust = (speed: number) => leftThrust(asymmetry, path, speed);
-  const climb = low < high ? fastestClimb({ ...aeroplane, drag, thrust, searched: [low, high] }) : undefined;
+  const climb = low < high ? fastestClimb(crippled(asymmetry, aeroplane, path, [low, high], trimDrag)) : undefined;
   return { path, ...(control && { control }), ...(atLiftOff && { atLiftOff }), ...(climb && { climb }) };
+}
+
+/** Speeds at which thrust and the drag of holding it straight are worked out; between them they are smooth. */
+const places = 16;
+
+/** The aircraft on its live powerplants, over the speeds at which it can be held straight. */
+function crippled(
+  asymmetry: Asymmetry, aeroplane: Aeroplane, path: string, [low, high]: readonly [number, number], trimDrag?: (held: Held) => number,
+): Aeroplane {
+  const points = Array.from({ length: places }, (_, i) => low + ((high - low) * i) / (places - 1)).flatMap((speed) => {
+    const thrust = leftThrust(asymmetry, path, speed);
+    const held = trimDrag && flown(asymmetry, path, speed);
+    return thrust === undefined || (trimDrag && !held) ? [] : [{ speed, thrust, extra: held && trimDrag ? trimDrag(held) : 0 }];
+  });
+  if (points.length < 3) return { ...aeroplane, drag: () => undefined, thrust: () => undefined, searched: [low, high] };
+  const speeds = points.map(({ speed }) => speed);
+  const [thrust, extra] = [smoothCurve(speeds, points.map((one) => one.thrust)), smoothCurve(speeds, points.map((one) => one.extra))];
+  const known = (speed: number) => speed >= speeds[0] && speed <= speeds[speeds.length - 1];
+  return {
+    ...aeroplane, searched: [low, high],
+    thrust: (speed) => (known(speed) ? thrust(speed) : undefined),
+    drag: (speed, loadFactor) => {
+      const clean = known(speed) ? aeroplane.drag(speed, loadFactor) : undefined;
+      return clean === undefined ? undefined : clean + extra(speed);
+    },
+  };
 }
 
 /** As a pilot would: without sideslip where the controls reach that far, else with the least of them. */
