@@ -7,10 +7,13 @@ const words: Readonly<Record<AirframeClass, string>> = {
   indoor: "an indoor model", seaplane: "a seaplane",
 };
 
+/** Is a threshold in force the class's usual one, not the design's own? */
+export const isUsual = (subject: Subject, check: Check, name = ""): boolean =>
+  subject.limit(check, name)?.value === check.thresholds.find((threshold) => threshold.name === name)?.usual(subject.class);
+
 /** Who sets a threshold, to begin a clause with: "a trainer needs", or "limits asks for" where the design sets its own. */
 export function asker(subject: Subject, check: Check, name = "", verb = "needs"): string {
-  const usual = check.thresholds.find((threshold) => threshold.name === name)?.usual(subject.class);
-  return subject.limit(check, name)?.value === usual ? `${words[subject.class]} ${verb}` : "limits asks for";
+  return isUsual(subject, check, name) ? `${words[subject.class]} ${verb}` : "limits asks for";
 }
 
 /** A threshold by class: those not named get `others`. */

@@ -1,10 +1,10 @@
-import { divide, subtract } from "../../../grammar/units/quantity";
+import { divide, subtract, type Quantity } from "../../../grammar/units/quantity";
 import { leastMargin } from "../../figures/class-margins";
 import type { FigureSet } from "../../figures/figure-set";
 import type { Fix } from "../../../shared/finding";
 import { shiftNeeded } from "../../compute/mass/balance";
 import type { Check, Subject, Verdict } from "../check";
-import { asker, practice } from "../class-words";
+import { asker, isUsual, practice } from "../class-words";
 import { bandNote, judge } from "../judge";
 import { balances } from "../readiness";
 import { move, movables } from "../solve/movable";
@@ -13,17 +13,22 @@ import { greatestMargin } from "./margins";
 /** The balance point wanders more between loadings than one trim and one pack place can serve. */
 export const cgMoves: Check = {
   code: "cg_moves",
-  wave: "quick",
+  // Before the forward limit is known, the usual range could say what the true one takes back.
+  wave: "polars",
   text: "Between two loadings the balance point moves by more than its allowed range holds.",
   thresholds: [{
-    name: "", dimension: "ratio", text: "Greatest move between loadings, in mean chords.",
+    name: "", dimension: "ratio", text: "Greatest move between loadings, in mean chords, where the forward limit isn't known or the design sets its own.",
     usual: (airframe) => greatestMargin - leastMargin[airframe].value,
     source: `the range from a static margin of 25 % to the least of the class; ${practice}`,
   }],
   run(subject) {
-    const most = subject.limit(cgMoves);
+    const limit = subject.limit(cgMoves);
     const ready = subject.sets.filter((set) => set.value("cg.x") && set.value("wing.mean_chord") && balances(set, subject));
-    if (!most || ready.length < 2) return [];
+    if (!limit || ready.length < 2) return [];
+    const own = isUsual(subject, cgMoves) ? allowedRange(ready) : undefined;
+    const most = own ?? limit;
+    // Limits that leave no room at all have findings of their own.
+    if (most.value <= 0) return [];
     const sorted = [...ready].sort((a, b) => xOf(a) - xOf(b));
     const [fore, aft] = [sorted[0], sorted[sorted.length - 1]];
     const moved = subtract(aft.value("cg.x")!, fore.value("cg.x")!);
@@ -35,12 +40,21 @@ export const cgMoves: Check = {
     return [{
       severity: "warning", figure: "cg.x", loading: odd.loading.name, place: subject.places.loading(odd),
       message: `balance point moves ${subject.say(moved)} between ${fore.loading.name} and ${aft.loading.name}, ${subject.say(share, "share")} of the mean chord` +
-        `${cause ? `, mostly by ${cause}` : ""}: one trim does not suit both, and ${asker(subject, cgMoves, "", "has room for")} ${subject.say(most, "share")}` +
+        `${cause ? `, mostly by ${cause}` : ""}: one trim does not suit both, and ${own ? "from its forward to its aft limit are" : asker(subject, cgMoves, "", "has room for")} ${subject.say(most, "share")}` +
         `${bandNote(judged)}; carry what changes nearer to the balance point`,
       fixes: fixesOf(subject, ready, most.value),
     } satisfies Verdict];
   },
 };
+
+/** From the forward to the aft limit of the balance point, whichever loading's is nearer, in mean chords; undefined where one isn't known. */
+function allowedRange(ready: readonly FigureSet[]): Quantity | undefined {
+  const ranges = ready.map((set) => {
+    const [forward, aft] = [set.value("stability.cg_forward"), set.value("stability.cg_aft")];
+    return forward && aft && divide(subtract(aft, forward), set.value("wing.mean_chord")!);
+  });
+  return ranges.reduce((least, one) => (least && one && (one.value < least.value ? one : least)));
+}
 
 const xOf = (set: FigureSet): number => set.value("cg.x")!.value;
 

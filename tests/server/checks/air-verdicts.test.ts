@@ -231,3 +231,34 @@ ${more}`;
     expect(found(light('naca("2412")', 160, "servo ele { at = (0 mm, 0 mm, 0 mm) }"), "low_reynolds")).toEqual([]);
   });
 });
+
+describe("cg_moves", () => {
+  const two = (throwUp: number, more = "") => `airframe { class = sport }
+wing main { at = (0 mm, 0 mm, 0 mm) ; foil = naca("2412") ; weight = 110 g ; panel half { span = 500 mm ; chord = 200 mm ; dihedral = 4 deg } }
+tailplane stab {
+  at = (560 mm, 0 mm, 0 mm) ; foil = flat(4 %) ; weight = 14 g ; panel half { span = 180 mm ; chord = 110 mm }
+  elevator flap { along = 0 % to 100 % ; chord = 30 % ; up = ${throwUp} deg ; down = 12 deg }
+}
+fin upright { at = (560 mm, 0 mm, 0 mm) ; foil = flat(4 %) ; weight = 6 g ; panel only { span = 130 mm ; chord = 110 mm } }
+body hull { at = (-120 mm, 0 mm, 0 mm) ; length = 760 mm ; width = 50 mm ; weight = 60 g }
+${pack(-60)}item bag { weight = 60 g ; at = (-80 mm, 0 mm, 0 mm) }
+loading empty { without = [bag] }
+loading full { }
+${more}`;
+
+  it("goes by the range between the limits of the balance point", () => {
+    const wide = two(15);
+    expect(analyseText(wide).findings).toEqual([]);
+    // With less throw the forward limit comes nearer: the same move no longer fits between it and the aft limit.
+    const [finding] = found(two(5), "cg_moves");
+    const set = analyseText(two(5)).set("full");
+    const range = (set.value("stability.cg_aft")!.value - set.value("stability.cg_forward")!.value) / set.value("wing.mean_chord")!.value;
+    expect(range).toBeLessThan(0.12);
+    expect(Number(/from its forward to its aft limit are ([\d.]+) %/.exec(finding.message)![1])).toBeCloseTo(100 * range, 0);
+  });
+
+  it("goes by the design's own limit before that", () => {
+    expect(found(two(5, "limits { cg_moves = 20.5 % }"), "cg_moves")).toEqual([]);
+    expect(found(two(15, "limits { cg_moves = 5 % }"), "cg_moves")[0].message).toContain("limits asks for 5 %");
+  });
+});
