@@ -7,6 +7,8 @@ import { channelClash } from "./control/channel-clash";
 import { modeDivergent } from "./modes/mode-divergent";
 import { modeUndamped } from "./modes/mode-undamped";
 import { currentOverLimit } from "./power/current-over-limit";
+import { motorOutSinks } from "./power/motor-out-sinks";
+import { motorOutUncontrollable } from "./power/motor-out-uncontrollable";
 import { propellerOverspeed } from "./power/propeller-overspeed";
 import { propellerStrikes } from "./power/propeller-strikes";
 import { thrustLineUnbalanced } from "./power/thrust-line-unbalanced";
@@ -28,5 +30,6 @@ export const checks: readonly Check[] = [
   tailVolumeLow, finVolumeLow, yawUnstable, loadingHigh,
   tipStallFirst, canardStallsLast, lowReynolds, trimOutOfThrow, modeDivergent, modeUndamped,
   thrustMarginLow, currentOverLimit, propellerOverspeed, propellerStrikes, thrustLineUnbalanced,
+  motorOutUncontrollable, motorOutSinks,
   channelClash, ruleMass,
 ];
