@@ -32,6 +32,16 @@ const hubShare = 0.75;
  * by the means of its type. Inside the innermost station nothing carries.
  */
 export function bladeOf(propeller: Propeller, count = elementCount): Blade {
+  const known = cut.get(propeller);
+  if (known?.elements.length === count) return known;
+  const blade = cutBlade(propeller, count);
+  cut.set(propeller, blade);
+  return blade;
+}
+
+const cut = new WeakMap<Propeller, Blade>();
+
+function cutBlade(propeller: Propeller, count: number): Blade {
   const type = bladeTypeOf(propeller);
   const ratio = propeller.pitch / propeller.diameter;
   const outline = ownOutline(propeller) ?? {
