@@ -69,6 +69,6 @@ function contributed(contributions: readonly Contribution[]): Input[] {
 function criticalText({ paths, because }: Critical): string {
   if (paths.length === 0) return "neither: each failure asks for as much of the controls";
   const size = ({ yaw, roll }: Critical["because"][number]) => Math.hypot(yaw, roll);
-  const main = because.filter((one) => size(one) > 0.1 * size(because[0])).map(({ cause }) => causes[cause]);
+  const main = because.filter((one) => size(one) > 0.05 * size(because[0])).map(({ cause }) => causes[cause]);
   return `${paths.join(", ")}, by ${main.join(" and ")}`;
 }
