@@ -35,6 +35,15 @@ export class Places {
     return (slot && this.written(slot)) ?? this.block(block);
   }
 
+  /** A part inside another that has no place of its own in the loading, such as a control surface; else what holds it. */
+  inside(set: FigureSet, path: string): Place {
+    let block = this.blockOf(set, path);
+    if (!block) return this.whole();
+    const names = path.split(".");
+    for (const name of names.slice(names.lastIndexOf(block.key) + 1)) block = block.children.get(name) ?? block;
+    return this.block(block);
+  }
+
   /** A property as the loading has it: of its own block for the part, else of the part. */
   slot(set: FigureSet, block: Instance, property: string): Slot | undefined {
     return (set.loading.reader.world as Resolver).slot(block, property);

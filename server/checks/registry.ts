@@ -19,6 +19,7 @@ import { tipStallFirst } from "./stall/tip-stall-first";
 import { finVolumeLow } from "./tail/fin-volume-low";
 import { tailVolumeLow } from "./tail/tail-volume-low";
 import { yawUnstable } from "./tail/yaw-unstable";
+import { flapTrim } from "./trim/flap-trim";
 import { trimOutOfThrow } from "./trim/trim-out-of-throw";
 import { loadingHigh } from "./weight/loading-high";
 import { ruleMass } from "./weight/rule-mass";
@@ -28,7 +29,7 @@ import { weightMissing } from "./weight/weight-missing";
 export const checks: readonly Check[] = [
   weightMissing, cgOffCentre, cgAftOfLimit, cgForwardOfLimit, cgMoves,
   tailVolumeLow, finVolumeLow, yawUnstable, loadingHigh,
-  tipStallFirst, canardStallsLast, lowReynolds, trimOutOfThrow, modeDivergent, modeUndamped,
+  tipStallFirst, canardStallsLast, lowReynolds, trimOutOfThrow, flapTrim, modeDivergent, modeUndamped,
   thrustMarginLow, currentOverLimit, propellerOverspeed, propellerStrikes, thrustLineUnbalanced,
   motorOutUncontrollable, motorOutSinks,
   channelClash, ruleMass,

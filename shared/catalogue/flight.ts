@@ -3,6 +3,7 @@ import type { FigureEntry } from "./entry";
 export const trimEntries: readonly FigureEntry[] = [
   { name: "trim.angle", title: "Trimmed angle at cruise", dimension: "angle", text: "Angle of the x axis to the flow in level flight at cruise, nose up." },
   { name: "trim.stall_angle", title: "Trimmed angle at stall", dimension: "angle", text: "Angle of the x axis to the flow where the wing first stalls, nose up." },
+  { name: "trim.flap_change", title: "Trim change with flaps", dimension: "angle", text: "How much farther the pitch control stands down at 1.3 × stall with all flaps fully down than with them up, trailing edge down positive." },
   { name: "trim.<path>.stall", title: "Trim of a control surface at stall", dimension: "angle", text: "How far it is deflected where the wing first stalls, trailing edge down positive." },
   { name: "trim.<path>", title: "Trim of a control surface at cruise", dimension: "angle", text: "How far it is deflected to hold level flight at cruise, trailing edge down positive." },
   { name: "trim.throw_left", title: "Throw left at stall", dimension: "ratio", style: "share", text: "Share of the nose-up throw, from level flight at cruise to its end, that is left where the wing first stalls." },

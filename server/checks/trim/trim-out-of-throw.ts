@@ -62,7 +62,7 @@ function verdict(subject: Subject, found: readonly Trimmed[], least: Quantity): 
   const fix = surface === undefined ? undefined : levelIncidence(subject, subject.sets.filter((one) => one.facts.flight && pitchingSurface(one) === surface), surface, least.value);
   return {
     severity: left < 0 ? "error" : "warning", figure: `trim.${path}`, loading: set.loading.name,
-    place: surface ? places.part(set, surface, "incidence") : places.part(set, path),
+    place: surface ? places.part(set, surface, "incidence") : places.inside(set, path),
     message: left < 0 ? `${takes}: it can't be held level; ${mend}` : `${takes}, and ${say(least, "share")} of it should be left for flying; ${mend}`,
     fixes: fix && [fix],
   };

@@ -5,6 +5,7 @@ import { settler } from "../../model/design/settle";
 import { across, type Numbers } from "../changes";
 import type { FigureSet } from "../figure-set";
 import type { Memory } from "../memory";
+import { putFlapChange } from "./flap-change";
 import { putFlightSeries } from "./flight-series";
 import { flightModels } from "./model";
 import { putModes } from "./modes";
@@ -48,6 +49,7 @@ export function* putFlight(set: FigureSet, memory: Memory, sections: SectionsAir
   if (!of) return;
   putPoints(set, nominal, middle, of);
   putTrim(set, nominal, of);
+  yield* putFlapChange(set, memory, middle, loaded, nominal);
   yield* putModes(set, models, loaded, nominal);
   putFlightSeries(set, middle, loaded, nominal, table);
   yield;

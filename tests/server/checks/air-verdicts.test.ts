@@ -262,3 +262,41 @@ ${more}`;
     expect(found(two(15, "limits { cg_moves = 5 % }"), "cg_moves")[0].message).toContain("limits asks for 5 %");
   });
 });
+
+describe("flap_trim", () => {
+  const flapped = (down: number, elevator: string, more = "") => `airframe { class = sport }
+wing main {
+  at = (0 mm, 0 mm, 0 mm) ; foil = naca("2412") ; weight = 110 g ; panel half { span = 500 mm ; chord = 200 mm ; dihedral = 5 deg }
+  flap brake { along = 5 % to 60 % ; chord = 25 % ; ${down ? `down = ${down} deg` : ""} }
+}
+tailplane stab {
+  at = (560 mm, 0 mm, 0 mm) ; foil = flat(4 %) ; incidence = -1.5 deg ; weight = 14 g ; panel half { span = 180 mm ; chord = 110 mm }
+  elevator full { along = 0 % to 100 % ; chord = 30 % ; ${elevator} }
+}
+fin upright { at = (560 mm, 0 mm, 0 mm) ; foil = flat(4 %) ; weight = 6 g ; panel only { span = 130 mm ; chord = 110 mm } }
+body hull { at = (-120 mm, 0 mm, 0 mm) ; length = 760 mm ; width = 50 mm ; weight = 60 g }
+${pack(-60)}${more}`;
+
+  it("weighs the change against the throw the way it goes, at the flap", () => {
+    const short = flapped(40, "up = 24 deg ; down = 12 deg");
+    const change = (figureOf(analyseText(short), "trim.flap_change")! * 180) / Math.PI;
+    const [finding, ...more] = found(short, "flap_trim");
+    expect([more.length, finding.severity, at(short, finding)]).toEqual([0, "warning", "brake"]);
+    expect(finding.message).toContain(`full goes ${change.toFixed(1)} deg down against that, ${Math.round((100 * change) / 12)} % of its throw`);
+    expect(found(flapped(40, `up = 12 deg ; down = ${2 * change + 0.1} deg`), "flap_trim")).toEqual([]);
+    expect(found(flapped(40, `up = 12 deg ; down = ${2 * change - 0.1} deg`), "flap_trim")).toHaveLength(1);
+    expect(found(flapped(15, "up = 12 deg ; down = 12 deg"), "flap_trim")).toEqual([]);
+  });
+
+  it("is the same whatever flaps a loading has, but for the stall speed it is taken at", () => {
+    const two = analyseText(flapped(40, "up = 12 deg ; down = 24 deg", "loading clean { }\nloading landing { flaps = 40 deg }\n"));
+    const [clean, landing] = ["clean", "landing"].map((loading) => figureOf(two, "trim.flap_change", loading)!);
+    expect(figureOf(two, "flight.stall_speed", "landing")).toBeLessThan(figureOf(two, "flight.stall_speed", "clean")!);
+    // Lift and moment are linear in the angle, so that the speed comes in by the small terms of height alone.
+    expect(Math.abs(landing / clean - 1)).toBeLessThan(0.02);
+  });
+
+  it("keeps still where no flap has a throw", () => {
+    expect(figureOf(analyseText(flapped(0, "up = 12 deg ; down = 12 deg")), "trim.flap_change")).toBeUndefined();
+  });
+});
