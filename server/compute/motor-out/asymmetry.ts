@@ -7,6 +7,7 @@ import { smoothCurve } from "../curve";
 import { deadPropellerDrag } from "../drag/stopped-propeller";
 import { runAt } from "../powertrain/run-at";
 import type { PropellerMap } from "../propeller/propeller-map";
+import type { LateralFrame } from "./balance";
 import type { LateralAir } from "./lateral-air";
 import type { Asymmetry } from "./minimum-control-speed";
 import type { Plant, PlantLoad } from "./plant";
@@ -72,15 +73,26 @@ export function* asymmetrySteps(given: AsymmetryCase): Generator<void, (loaded: 
     }));
     return {
       plants, balance: [x, 0, z], angle,
-      frame: (speed, [dead]) => {
+      frame: remembered((speed, dead) => {
         const curves = dead === undefined ? undefined : running.get(dead);
         const washed = powerplants.flatMap((plant) => {
           const own = curves?.get(plant.path);
           return own ? washedStrips(lateral.strips, plant, { thrust: own.thrust(speed), torque: own.torque(speed) }, { speed, angle: angle(speed), density: air.density }) : [];
         });
         return { mass, density: air.density, ...lateral.frame(liftAt(speed), washed) };
-      },
+      }),
     };
+  };
+}
+
+/** Searches ask for the same speeds in several ways of balancing. */
+function remembered(work: (speed: number, dead: string | undefined) => LateralFrame): Asymmetry["frame"] {
+  const known = new Map<string, LateralFrame>();
+  return (speed, [dead]) => {
+    const key = `${speed} ${dead ?? ""}`;
+    const frame = known.get(key) ?? work(speed, dead);
+    known.set(key, frame);
+    return frame;
   };
 }
 

@@ -34,11 +34,12 @@ export function* putMotorOut(set: FigureSet, memory: Memory): Generator<void, vo
   yield;
   const lateral = lateralAir(side, surfaces, loaded);
   if (!lateral.yaw) return;
+  yield;
   const mapOf = (propeller: Parameters<typeof mapShape>[0]) => memory.recall("propeller map", mapShape(propeller), () => propellerMap(propeller));
   // Beyond the top speed propellers brake: no failure is held there.
   const high = Math.min(table.range[1], Math.max(performance?.topSpeed ?? Infinity, 1.3 * stall.speed));
   const asymmetryOf = yield* asymmetrySteps({ model, table, lateral, powerplants, sources, mapOf, speeds: [slowest * stall.speed, high] });
-  const work = (kg: number): Worked => {
+  const prepared = (kg: number) => {
     const heavier = kg / loaded.mass;
     const stallSpeed = stall.speed * Math.sqrt(heavier);
     const asymmetry = asymmetryOf({ ...loaded, mass: kg });
@@ -46,11 +47,21 @@ export function* putMotorOut(set: FigureSet, memory: Memory): Generator<void, vo
       mass: kg, density: model.air.density, stallSpeed, searched: [stallSpeed, high], drag: (speed, loadFactor = 1) => table.drag(speed, loadFactor * heavier),
     };
     const pressure = (speed: number) => (model.air.density * speed ** 2) / 2;
-    const each = powerplants.map(({ path }) => motorOut(asymmetry, aeroplane, path, (held) => pressure(held.speed) * lateral.dragArea(held)));
-    return { asymmetry, stallSpeed, each };
+    const failure = (path: string) => motorOut(asymmetry, aeroplane, path, (held) => pressure(held.speed) * lateral.dragArea(held));
+    return { asymmetry, stallSpeed, failure };
+  };
+  const { failure, ...nominalCase } = prepared(loaded.mass);
+  const each: MotorOut[] = [];
+  for (const { path } of powerplants) {
+    yield;
+    each.push(failure(path));
+  }
+  const nominal: Worked = { ...nominalCase, each };
+  const work = (kg: number): Worked => {
+    const at = prepared(kg);
+    return { ...at, each: powerplants.map(({ path }) => at.failure(path)) };
   };
   yield;
-  const nominal = work(loaded.mass);
   const critical = criticalMotor(nominal.asymmetry, nominal.stallSpeed);
   set.facts.motorOut = { each: nominal.each, ...(critical && { critical }) };
   const of = yield* across({ middle: work, changes: [] }, { mass: { quantity: mass, step: 1e-3 * mass.value } }, (at, { mass: kg }) =>
