@@ -32,13 +32,19 @@ export interface Found extends Solved {
 }
 
 /** Amplitudes by which a solution is led up to that of the stream, as shares of it. */
-const ladder = [1 / 3, 1 / 2, 2 / 3, 5 / 6];
+const ladder = [1 / 3, 2 / 3];
+
+/** The share for a last attempt from the angle before. */
+const early = 5 / 6;
 
 /** A start that keeps less than this of the lift of potential flow may be one of the other solutions. */
 const attached = 0.8;
 
 /** Lift this far from where the last two angles point to may be another branch of solutions: others are then tried. */
 const sudden = 0.06;
+
+/** Lifts this near are of one solution. */
+const same = 0.005;
 
 /** No solution farther off than this is taken. */
 const jump = 0.5;
@@ -91,9 +97,9 @@ function* freshAt(flow: PotentialFlow, angle: number, stream: Stream): Generator
     if (next.met) found = next;
     else if (found) break;
   }
+  if (!found) return undefined;
   const last = yield* solveAt(flow, angle, stream, found);
-  if (last.met) return { ...last, eased: false };
-  return found && { ...found, eased: true };
+  return last.met ? { ...last, eased: false } : { ...found, eased: true };
 }
 
 interface Run {
@@ -125,33 +131,31 @@ function* run(flow: PotentialFlow, stream: Stream, start: Found, sign: 1 | -1, l
 }
 
 /**
- * From the last solution; if that fails or jumps away from the lift awaited, by way of half the step, with waves that break
- * earlier, or afresh. Of those that jump the nearest that goes on from the last; then an eased one that does not jump, before
- * one begun afresh, which may be another of the solutions.
+ * From the last solution; if that fails or jumps away from the lift awaited, by way of half the step, afresh, or with waves
+ * that break earlier. Of those that jump the nearest that goes on from the last; then an eased one that does not jump, before
+ * one begun afresh, which may be another of the solutions. What two ways from the last come to is not looked for afresh.
  */
 function* nextAt(flow: PotentialFlow, angle: number, stream: Stream, last: Found, awaited: number): Generator<void, Found | undefined> {
   const off = ({ lift }: Found) => Math.abs(lift - awaited);
-  const tries = [
-    () => direct(flow, angle, stream, last),
-    function* () {
-      const half = yield* solveAt(flow, (angle + last.angle) / 2, stream, last);
-      return half.met ? yield* direct(flow, angle, stream, half) : undefined;
-    },
-    () => freshAt(flow, angle, stream),
-    function* () {
-      const eased = yield* solveAt(flow, angle, { ...stream, critical: ladder[3] * stream.critical }, last);
-      return eased.met ? { ...eased, eased: true } : undefined;
-    },
-  ];
-  const found: { readonly next: Found; readonly rank: number }[] = [];
-  for (const [i, attempt] of tries.entries()) {
-    const next = yield* attempt();
-    if (!next || off(next) > jump) continue;
-    const near = off(next) < sudden;
-    if (near && !next.eased) return next;
-    found.push({ next, rank: next.eased ? (near ? 1 : 3) : i < 2 ? 0 : 2 });
-  }
-  return found.sort((a, b) => a.rank - b.rank || off(a.next) - off(b.next)).at(0)?.next;
+  const near = (found: Found | undefined): boolean => found !== undefined && !found.eased && off(found) < sudden;
+  const first = yield* direct(flow, angle, stream, last);
+  if (near(first)) return first;
+  const half = yield* solveAt(flow, (angle + last.angle) / 2, stream, last);
+  const second = half.met ? yield* direct(flow, angle, stream, half) : undefined;
+  if (near(second)) return second;
+  const onwards = nearest([first, second], off);
+  if (first && second && onwards && Math.abs(first.lift - second.lift) < same) return onwards;
+  const fresh = yield* freshAt(flow, angle, stream);
+  if (near(fresh)) return fresh;
+  if (onwards) return onwards;
+  const breaking = yield* solveAt(flow, angle, { ...stream, critical: early * stream.critical }, last);
+  const eased = [breaking.met ? { ...breaking, eased: true } : undefined, fresh?.eased ? fresh : undefined];
+  return nearest(eased.filter((found) => found && off(found) < sudden), off) ?? nearest([fresh?.eased ? undefined : fresh], off) ?? nearest(eased, off);
+}
+
+function nearest(all: readonly (Found | undefined)[], off: (found: Found) => number): Found | undefined {
+  const [first, ...rest] = all.filter((found) => found !== undefined && off(found) <= jump) as Found[];
+  return rest.reduce((best, found) => (off(found) < off(best) ? found : best), first);
 }
 
 function* direct(flow: PotentialFlow, angle: number, stream: Stream, start: Solved): Generator<void, Found | undefined> {

@@ -36,8 +36,11 @@ const enough = 1e-3;
 const patience = 10;
 const loose = 1e-2;
 
-/** Steps after which one that would still more than double a value is the last. */
-const hopeless = 25;
+/** Steps after which one that would still more than double a value is the last: from a solution near by, and from none. */
+const hopeless = { near: 15, far: 25 };
+
+/** The same for steps that come to less: after so many, above this change. */
+const stuck: readonly (readonly [steps: number, change: number])[] = [[20, 0.3], [28, 0.1]];
 
 /** Sweeps along the flow that prepare a first solution. */
 const sweeps = 3;
@@ -60,28 +63,31 @@ interface Stand {
 export function* solveAt(flow: PotentialFlow, angle: number, stream: Stream, start?: Solved): Generator<void, Solved> {
   const speeds = speedsAt(flow, angle);
   const given: Case = { flow, speeds, stream, wake: wakeAt(flow, speeds, angle) };
-  let stand = start ? fromSolved(given, start) : fromNothing(given);
+  let stand = start ? fromSolved(given, start) : yield* fromNothing(given);
   yield;
   let error = Infinity;
   for (let k = 0; k < most && error > (k < patience ? enough : loose); k++) {
     const change = newtonStep(stand.layers, stand.influence, stand.line, stream);
     if (!change) break;
     error = update(stand.layers, change, stand.line, k < patience ? 1 : k < 2 * patience ? 0.5 : 0.25);
-    if (Number.isNaN(error) || (k > hopeless && error > 1)) break;
+    if (Number.isNaN(error) || (k > (start ? hopeless.near : hopeless.far) && error > 1) || stuck.some(([steps, change]) => k >= steps && error > change)) break;
     stand = settled(given, stand);
     yield;
   }
   return { angle, met: error <= loose, ...forces(flow, stand, angle), layers: stand.layers, below: stand.below };
 }
 
-function fromNothing({ flow, wake, speeds, stream }: Case): Stand {
+function* fromNothing({ flow, wake, speeds, stream }: Case): Generator<void, Stand> {
   const nodes = flow.panels.count;
   const outwards = speeds.map((value, i) => (i < nodes >> 1 ? value : -value));
   const below = firstBelow(outwards, nodes >> 1, nodes);
   const by = influence(flow, wake, speeds, below);
   const line = course(flow.panels, wake.line, below, by.speed);
   const layers = guess(by, line, stream);
-  for (let k = 0; k < sweeps; k++) march(layers, by, line, stream);
+  for (let k = 0; k < sweeps; k++) {
+    march(layers, by, line, stream);
+    yield;
+  }
   return { layers, below, influence: by, line: course(flow.panels, wake.line, below, layers.speed) };
 }
 
