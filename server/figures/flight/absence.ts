@@ -14,6 +14,7 @@ export function flightAbsence(name: string, set: FigureSet, power: (set: FigureS
   const pitches = design.surfaces.some(({ controls }) => controls.some(({ kind }) => pitching.has(kind)));
   if ((group === "trim" || name === "stability.cg_forward") && !pitches) return "no control pitches: there is no elevator, elevon or ruddervator";
   if (!flight) return "it can't be flown level: a section has no polar, or no control holds it";
+  if (name === "trim.flap_change") return "there are no flaps with a throw down";
   if (group === "trim") {
     const paths = flight.points.cruiseTrim?.deflections.map(({ path }) => path) ?? [];
     return `no control that pitches has that name; there ${paths.length === 1 ? "is" : "are"} ${paths.join(", ")}`;
