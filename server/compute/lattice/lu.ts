@@ -21,7 +21,8 @@ export function* factorSteps(values: Float64Array, size: number): Generator<void
 
 /** Solution for one right-hand side. */
 export function solveFactored({ size: n, values: a, order }: Factored, right: ArrayLike<number>): Float64Array {
-  const x = Float64Array.from({ length: n }, (_, i) => right[order[i]]);
+  const x = new Float64Array(n);
+  for (let i = 0; i < n; i++) x[i] = right[order[i]];
   for (let i = 1; i < n; i++) x[i] -= dot(a, i * n, x, 0, i);
   for (let i = n - 1; i >= 0; i--) x[i] = (x[i] - dot(a, i * n, x, i + 1, n)) / a[i * n + i];
   return x;

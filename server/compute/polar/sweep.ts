@@ -32,10 +32,10 @@ export interface Found extends Solved {
 }
 
 /** Amplitudes by which a solution is led up to that of the stream, as shares of it. */
-const ladder = [1 / 3, 2 / 3];
+const ladder = [1 / 3, 1 / 2, 2 / 3, 5 / 6];
 
-/** The share for a last attempt from the angle before. */
-const early = 5 / 6;
+/** Of these the first so many are tried without a solution to start from. */
+const bare = 2;
 
 /** A start that keeps less than this of the lift of potential flow may be one of the other solutions. */
 const attached = 0.8;
@@ -92,7 +92,8 @@ const attachment = (flow: PotentialFlow, { angle, lift }: Found): number => lift
  */
 function* freshAt(flow: PotentialFlow, angle: number, stream: Stream): Generator<void, Found | undefined> {
   let found: Solved | undefined;
-  for (const share of ladder) {
+  for (const [rung, share] of ladder.entries()) {
+    if (!found && rung === bare) return undefined;
     const next = yield* solveAt(flow, angle, { ...stream, critical: share * stream.critical }, found);
     if (next.met) found = next;
     else if (found) break;
@@ -148,7 +149,7 @@ function* nextAt(flow: PotentialFlow, angle: number, stream: Stream, last: Found
   const fresh = yield* freshAt(flow, angle, stream);
   if (near(fresh)) return fresh;
   if (onwards) return onwards;
-  const breaking = yield* solveAt(flow, angle, { ...stream, critical: early * stream.critical }, last);
+  const breaking = yield* solveAt(flow, angle, { ...stream, critical: ladder[ladder.length - 1] * stream.critical }, last);
   const eased = [breaking.met ? { ...breaking, eased: true } : undefined, fresh?.eased ? fresh : undefined];
   return nearest(eased.filter((found) => found && off(found) < sudden), off) ?? nearest([fresh?.eased ? undefined : fresh], off) ?? nearest(eased, off);
 }

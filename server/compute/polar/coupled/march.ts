@@ -79,9 +79,6 @@ function fromOthers({ count, speed, byMass }: Influence, mass: Float64Array, i: 
   return sum;
 }
 
-/** A last step of this share of the value is enough for what only prepares a solution. */
-const enough = 1e-4;
-
 /** Newton's method for θ, mass and state of station `i` behind `before`. */
 function solveStation(layers: Layers, influence: Influence, i: number, mode: Mode, place: number, stream: Stream): void {
   const others = fromOthers(influence, layers.mass, i);
@@ -102,7 +99,7 @@ function solveStation(layers: Layers, influence: Influence, i: number, mode: Mod
     state += rate * step[2];
     speed = Math.max(0.01, others + own * mass);
     mass = Math.max(mass, speed * theta * leastShape(kind));
-    if (rate === 1 && Math.abs(step[0]) < enough * theta && Math.abs(step[1]) < enough * mass) break;
+    if (rate === 1 && Math.abs(step[0]) < 1e-7 * theta && Math.abs(step[1]) < 1e-7 * mass) break;
   }
   layers.theta[i] = theta;
   layers.mass[i] = mass;

@@ -37,7 +37,7 @@ const patience = 10;
 const loose = 1e-2;
 
 /** Steps after which one that would still more than double a value is the last: from a solution near by, and from none. */
-const hopeless = { near: 15, far: 25 };
+const hopeless = { near: 20, far: 25 };
 
 /** The same for steps that come to less: after so many, above this change. */
 const stuck: readonly (readonly [steps: number, change: number])[] = [[20, 0.3], [28, 0.1]];
