@@ -4,83 +4,112 @@ export interface Complex {
 }
 
 /**
- * Eigenvalues of a small real matrix by rows, by size from the largest; of a conjugate pair the upper one first. From the
- * characteristic polynomial (U. Le Verrier's method in D. K. Faddeev's form) and its zeros all at once (O. Aberth, Math.
- * Comp. 27, 1973), which is sound up to some six rows. Undefined if an entry isn't finite.
+ * Eigenvalues of a small real matrix by rows, by size from the largest; of a conjugate pair the upper one first. QR with
+ * shifts on the Hessenberg form in complex numbers (J. G. F. Francis, Comput. J. 4, 1961; shifts: J. H. Wilkinson, The Algebraic
+ * Eigenvalue Problem, 1965). Undefined if an entry isn't finite, or in the rare case that it does not converge.
  */
 export function eigenvalues(matrix: readonly (readonly number[])[]): Complex[] | undefined {
   if (!matrix.flat().every(Number.isFinite)) return undefined;
-  return zeros(characteristic(matrix)).sort((a, b) => size(b) - size(a) || b.im - a.im);
+  const norm = Math.max(0, ...matrix.flat().map(Math.abs));
+  if (norm === 0) return matrix.map(() => none);
+  const h = hessenberg(matrix.map((row) => row.map((value) => (Math.abs(value) < nothing * norm ? 0 : value / norm))));
+  const found: Complex[] = [];
+  let high = h.length - 1;
+  for (let round = 0; high > 0; round++) {
+    if (round > mostRounds) return undefined;
+    let low = high;
+    while (low > 0 && size(h[low][low - 1]) > Math.max(nothing, rounding * (size(h[low - 1][low - 1]) + size(h[low][low])))) low--;
+    if (low === high) {
+      found.push(h[high][high]);
+      high--;
+      round = 0;
+    } else step(h, low, high, round % 11 === 10 ? h[high][high - 1] : shiftOf(h, high));
+  }
+  if (h.length > 0) found.push(h[0][0]);
+  return found.map((z) => scaled(settle(z, found), norm)).sort((a, b) => size(b) - size(a) || b.im - a.im);
 }
 
-/** Coefficients from the constant up; the last is 1. */
-function characteristic(a: readonly (readonly number[])[]): number[] {
-  const n = a.length;
-  const coefficients = new Array<number>(n + 1).fill(0);
-  coefficients[n] = 1;
-  let m = a.map((row) => row.map(() => 0));
-  for (let k = 1; k <= n; k++) {
-    const shifted = m.map((row, i) => row.map((value, j) => value + (i === j ? coefficients[n - k + 1] : 0)));
-    m = a.map((row) => a.map((_, j) => row.reduce((sum, value, l) => sum + value * shifted[l][j], 0)));
-    coefficients[n - k] = -m.reduce((sum, row, i) => sum + row[i], 0) / k;
+/** Of a matrix whose largest entry is 1. */
+const [rounding, nothing] = [1e-15, 1e-30];
+/** For one eigenvalue; two or three are usual. */
+const mostRounds = 200;
+
+/** Nothing under the diagonal below the main one, by elimination with pivots (similar matrices). */
+function hessenberg(matrix: readonly (readonly number[])[]): Complex[][] {
+  const a = matrix.map((row) => [...row]);
+  for (let k = 1; k < a.length - 1; k++) {
+    let pivot = k;
+    for (let i = k + 1; i < a.length; i++) if (Math.abs(a[i][k - 1]) > Math.abs(a[pivot][k - 1])) pivot = i;
+    if (a[pivot][k - 1] === 0) continue;
+    [a[k], a[pivot]] = [a[pivot], a[k]];
+    for (const row of a) [row[k], row[pivot]] = [row[pivot], row[k]];
+    for (let i = k + 1; i < a.length; i++) {
+      const share = a[i][k - 1] / a[k][k - 1];
+      a[i] = a[i].map((value, j) => value - share * a[k][j]);
+      for (const row of a) row[k] += share * row[i];
+    }
   }
-  return coefficients;
+  return a.map((row) => row.map((re) => ({ re, im: 0 })));
 }
 
-/** Zeros of a real polynomial with leading coefficient 1. */
-function zeros(coefficients: readonly number[]): Complex[] {
-  const least = coefficients.findIndex((c) => c !== 0);
-  const rest = coefficients.slice(least);
-  const n = rest.length - 1;
-  const none = Array.from({ length: least }, (): Complex => ({ re: 0, im: 0 }));
-  if (n === 0) return none;
-  const radii = rest.slice(0, n).map((c, k) => (c === 0 ? 0 : Math.abs(c) ** (1 / (n - k))));
-  const radius = Math.max(...radii);
-  // Not in a symmetrical pattern, from which conjugate pairs could not part into real zeros.
-  let at = Array.from({ length: n }, (_, k) => polar(radius, (2 * Math.PI * k) / n + 0.4));
-  for (let round = 0; round < 200; round++) {
-    let moved = 0;
-    at = at.map((z, k) => {
-      const step = aberthStep(rest, at, z, k);
-      moved = Math.max(moved, size(step) / Math.max(size(z), 1e-300));
-      return minus(z, step);
-    });
-    if (moved < 1e-15) break;
-  }
-  return [...at.map((z) => settle(z, at)), ...none];
+/** The eigenvalue of the last two rows and columns that is nearer to the last entry. */
+function shiftOf(h: readonly (readonly Complex[])[], high: number): Complex {
+  const [a, b, c, d] = [h[high - 1][high - 1], h[high - 1][high], h[high][high - 1], h[high][high]];
+  const half = scaled(minus(a, d), 0.5);
+  const root = squareRoot(plus(times(half, half), times(b, c)));
+  const far = half.re * root.re + half.im * root.im > 0 ? plus(half, root) : minus(half, root);
+  return size(far) === 0 ? d : minus(d, over(times(b, c), far));
 }
 
-function aberthStep(coefficients: readonly number[], at: readonly Complex[], z: Complex, k: number): Complex {
-  let value: Complex = { re: 0, im: 0 };
-  let slope: Complex = { re: 0, im: 0 };
-  for (let i = coefficients.length - 1; i >= 0; i--) {
-    slope = plus(times(slope, z), value);
-    value = plus(times(value, z), { re: coefficients[i], im: 0 });
+/** H − s = QR, then RQ + s, on the rows and columns from low to high. */
+function step(h: Complex[][], low: number, high: number, shift: Complex): void {
+  for (let i = low; i <= high; i++) h[i][i] = minus(h[i][i], shift);
+  const turns: { readonly c: Complex; readonly s: Complex }[] = [];
+  for (let k = low; k < high; k++) {
+    const length = Math.hypot(size(h[k][k]), size(h[k + 1][k]));
+    const [c, s] = length === 0 ? [one, none] : [scaled(h[k][k], 1 / length), scaled(h[k + 1][k], 1 / length)];
+    turns.push({ c, s });
+    for (let j = k; j <= high; j++) {
+      const [upper, lower] = [h[k][j], h[k + 1][j]];
+      h[k][j] = plus(times(conjugate(c), upper), times(conjugate(s), lower));
+      h[k + 1][j] = minus(times(c, lower), times(s, upper));
+    }
   }
-  if (size(value) === 0) return { re: 0, im: 0 };
-  const others = at.reduce((sum: Complex, other, j) => {
-    const gap = minus(z, other);
-    return j === k || size(gap) === 0 ? sum : plus(sum, over({ re: 1, im: 0 }, gap));
-  }, { re: 0, im: 0 });
-  const step = over(value, minus(slope, times(value, others)));
-  return Number.isFinite(step.re) && Number.isFinite(step.im) ? step : { re: 0, im: 0 };
+  turns.forEach(({ c, s }, n) => {
+    const k = low + n;
+    for (let i = low; i <= Math.min(k + 1, high); i++) {
+      const [left, right] = [h[i][k], h[i][k + 1]];
+      h[i][k] = plus(times(left, c), times(right, s));
+      h[i][k + 1] = minus(times(right, conjugate(c)), times(left, conjugate(s)));
+    }
+  });
+  for (let i = low; i <= high; i++) h[i][i] = plus(h[i][i], shift);
 }
 
 /** A zero without a partner across the real axis is real; partners are made exactly conjugate. */
 function settle(z: Complex, all: readonly Complex[]): Complex {
-  if (Math.abs(z.im) <= 1e-9 * size(z)) return { re: z.re, im: 0 };
   const partner = all.reduce((best, other) => (distance(z, other) < distance(z, best) ? other : best));
+  if (partner === z || Math.abs(z.im) <= 1e-9 * size(z)) return { re: z.re, im: 0 };
   return { re: (z.re + partner.re) / 2, im: (z.im - partner.im) / 2 };
 }
 
+const [one, none]: readonly Complex[] = [{ re: 1, im: 0 }, { re: 0, im: 0 }];
 const distance = (z: Complex, other: Complex): number => Math.hypot(z.re - other.re, z.im + other.im);
 const size = ({ re, im }: Complex): number => Math.hypot(re, im);
-const polar = (radius: number, angle: number): Complex => ({ re: radius * Math.cos(angle), im: radius * Math.sin(angle) });
 const plus = (a: Complex, b: Complex): Complex => ({ re: a.re + b.re, im: a.im + b.im });
 const minus = (a: Complex, b: Complex): Complex => ({ re: a.re - b.re, im: a.im - b.im });
 const times = (a: Complex, b: Complex): Complex => ({ re: a.re * b.re - a.im * b.im, im: a.re * b.im + a.im * b.re });
+const scaled = ({ re, im }: Complex, by: number): Complex => ({ re: re * by, im: im * by });
+const conjugate = ({ re, im }: Complex): Complex => ({ re, im: -im });
 
 function over(a: Complex, b: Complex): Complex {
-  const square = b.re * b.re + b.im * b.im;
-  return { re: (a.re * b.re + a.im * b.im) / square, im: (a.im * b.re - a.re * b.im) / square };
+  const length = size(b);
+  return scaled(times(a, scaled(conjugate(b), 1 / length)), 1 / length);
+}
+
+function squareRoot(z: Complex): Complex {
+  const length = size(z);
+  const re = Math.sqrt((length + Math.abs(z.re)) / 2);
+  if (re === 0) return none;
+  return z.re >= 0 ? { re, im: z.im / (2 * re) } : { re: Math.abs(z.im) / (2 * re), im: z.im < 0 ? -re : re };
 }
