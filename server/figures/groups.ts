@@ -19,13 +19,18 @@ export function putQuickFigures(set: FigureSet, known?: KnownMoments): void {
 /** How the slow figures of a loading are worked out. */
 export type SlowFigures = (set: FigureSet, memory: Memory, sections: SectionsAir) => Generator<void, void>;
 
-/**
- * Aerodynamics and power, in steps; first what needs no section polars. What lacks a polar stays absent, and is worked out
- * by another run when the polars that `sections` was asked for are there. So ask for all of them before giving up on one.
- */
-export const putSlowFigures: SlowFigures = function* (set, memory, sections) {
+/** Aerodynamics and power standing still, in steps: what needs no section polars. */
+export const putStillFigures: SlowFigures = function* (set, memory) {
   const pitch = yield* putAero(set, memory);
   if (pitch) yield* putDamping(set, memory, pitch);
   yield* putPower(set, memory);
+};
+
+/**
+ * These first, then flight, in steps. What lacks a polar stays absent, and is worked out
+ * by another run when the polars that `sections` was asked for are there. So ask for all of them before giving up on one.
+ */
+export const putSlowFigures: SlowFigures = function* (set, memory, sections) {
+  yield* putStillFigures(set, memory, sections);
   yield* putFlight(set, memory, sections);
 };

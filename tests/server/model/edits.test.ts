@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { putStillFigures } from "../../../server/figures/groups";
 import { testService } from "../../service";
 
 const circle = (bulge: number) => ["root", ...Array.from({ length: 13 }, (_, i) => {
@@ -13,7 +14,7 @@ wing main { at = (0 mm, 0 mm, 0 mm) ; foil = own ; panel p { span = 400 mm ; cho
 
   it("changes what rests on it, and a comment in the design hides nothing of that", () => {
     const files: Record<string, string> = { "own.dat": circle(0.05) };
-    const service = testService((uri) => files[uri]);
+    const service = testService((uri) => files[uri], putStillFigures);
     const mass = () => service.analysis("d")!.finishNow().sets[0].value("mass.total")!.value;
     service.update({ uri: "d", version: 1, text: design });
     const thin = mass();
@@ -30,7 +31,7 @@ loading light { }
 loading heavy { item a { weight = 200 g ± 5 g } }
 `;
   const names = (text: string) => {
-    const service = testService();
+    const service = testService(undefined, putStillFigures);
     service.update({ uri: "d", version: 1, text });
     return service.analysis("d")!.sets.map((set) => [...set.value("mass.total")!.spread!.keys()].join());
   };

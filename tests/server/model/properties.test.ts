@@ -4,7 +4,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { format } from "../../../grammar/printer/format";
 import { settle } from "../../../server/model/design/settle";
-import { analyseText, figureOf, root } from "../../service";
+import { analyseStill, figureOf, root } from "../../service";
 
 const folder = join(root, "samples");
 const samples = Object.fromEntries(readdirSync(folder).filter((name) => name.endsWith(".airframe")).map((name) => [name, readFileSync(join(folder, name), "utf8")]));
@@ -49,7 +49,7 @@ function near(a: number | undefined, b: number, within: number): void {
 describe("any design", () => {
   it("moved as a whole, its balance and neutral points move along, and nothing else changes", () => {
     fc.assert(fc.property(layouts, (layout) => {
-      const [here, there] = [{ ...layout, shift: [0, 0] as const }, layout].map((one) => analyseText(design(one)));
+      const [here, there] = [{ ...layout, shift: [0, 0] as const }, layout].map((one) => analyseStill(design(one)));
       near(figureOf(there, "cg.x"), figureOf(here, "cg.x")! + layout.shift[0], 1e-7);
       near(figureOf(there, "cg.z"), figureOf(here, "cg.z")! + layout.shift[1], 1e-7);
       near(figureOf(there, "stability.neutral_point"), figureOf(here, "stability.neutral_point")! + layout.shift[0], 1e-6);
@@ -59,7 +59,7 @@ describe("any design", () => {
 
   it("scaled in all lengths, areas go by the square and volumes, margin and slopes stay", () => {
     fc.assert(fc.property(layouts, (layout) => {
-      const [one, other] = [{ ...layout, scale: 1, shift: [0, 0] as const }, { ...layout, shift: [0, 0] as const }].map((l) => analyseText(design(l)));
+      const [one, other] = [{ ...layout, scale: 1, shift: [0, 0] as const }, { ...layout, shift: [0, 0] as const }].map((l) => analyseStill(design(l)));
       const ratio = (name: string) => figureOf(other, name)! / figureOf(one, name)!;
       near(ratio("wing.area"), layout.scale ** 2, 1e-6);
       near(ratio("wing.mean_chord"), layout.scale, 1e-6);
@@ -68,14 +68,14 @@ describe("any design", () => {
   });
 
   it("with mirrored twins balances on y = 0", () => {
-    fc.assert(fc.property(layouts, (layout) => near(figureOf(analyseText(design(layout)), "cg.y"), 0, 1e-9)), { numRuns: 20 });
+    fc.assert(fc.property(layouts, (layout) => near(figureOf(analyseStill(design(layout)), "cg.y"), 0, 1e-9)), { numRuns: 20 });
   });
 });
 
 describe.each(Object.keys(samples))("%s", (name) => {
   it("means the same however it is laid out", () => {
     const loose = samples[name].replace(/ ; /g, ";").replace(/ = /g, "=").replace(/\n( *)(\w)/g, "\n$1  $2");
-    const designs = (text: string) => analyseText(text, samples).sets.map((set) => JSON.stringify(settle(set.loading.design)));
+    const designs = (text: string) => analyseStill(text, samples).sets.map((set) => JSON.stringify(settle(set.loading.design)));
     expect(format(loose)).not.toBe(loose);
     expect(designs(format(loose))).toEqual(designs(loose));
   });
@@ -84,7 +84,7 @@ describe.each(Object.keys(samples))("%s", (name) => {
     const lines = samples[name].split("\n");
     for (let i = 0; i < lines.length; i += 6) {
       const [before, after] = [lines.slice(0, i), lines.slice(i)];
-      for (const text of [[...before, ...after.slice(1)], [...before, "}", ...after]]) analyseText(text.join("\n"), samples);
+      for (const text of [[...before, ...after.slice(1)], [...before, "}", ...after]]) analyseStill(text.join("\n"), samples);
     }
   });
 
@@ -93,7 +93,7 @@ describe.each(Object.keys(samples))("%s", (name) => {
     const places = fc.tuple(fc.nat(text.length), fc.nat(60), fc.constantFrom("", "{", "}", "(", '"', "=", "±", " 3 m ", "\n", ";", "use", "from main"));
     fc.assert(fc.property(fc.array(places, { minLength: 1, maxLength: 3 }), fc.boolean(), (edits, doubled) => {
       const damaged = edits.reduce((t, [at, length, put]) => t.slice(0, at) + put + (doubled ? t.slice(at, at + length) : "") + t.slice(doubled ? at : at + length), text);
-      for (const finding of analyseText(damaged, samples).findings) {
+      for (const finding of analyseStill(damaged, samples).findings) {
         expect(finding.place.start).toBeGreaterThanOrEqual(0);
         expect(finding.place.end).toBeLessThanOrEqual(damaged.length);
       }
