@@ -43,9 +43,6 @@ const attached = 0.8;
 /** Lift this far from where the last two angles point to may be another branch of solutions: others are then tried. */
 const sudden = 0.06;
 
-/** Lifts this near are of one solution. */
-const same = 0.005;
-
 /** No solution farther off than this is taken. */
 const jump = 0.5;
 
@@ -134,7 +131,7 @@ function* run(flow: PotentialFlow, stream: Stream, start: Found, sign: 1 | -1, l
 /**
  * From the last solution; if that fails or jumps away from the lift awaited, by way of half the step, afresh, or with waves
  * that break earlier. Of those that jump the nearest that goes on from the last; then an eased one that does not jump, before
- * one begun afresh, which may be another of the solutions. What two ways from the last come to is not looked for afresh.
+ * one begun afresh, which may be another of the solutions.
  */
 function* nextAt(flow: PotentialFlow, angle: number, stream: Stream, last: Found, awaited: number): Generator<void, Found | undefined> {
   const off = ({ lift }: Found) => Math.abs(lift - awaited);
@@ -145,7 +142,6 @@ function* nextAt(flow: PotentialFlow, angle: number, stream: Stream, last: Found
   const second = half.met ? yield* direct(flow, angle, stream, half) : undefined;
   if (near(second)) return second;
   const onwards = nearest([first, second], off);
-  if (first && second && onwards && Math.abs(first.lift - second.lift) < same) return onwards;
   const fresh = yield* freshAt(flow, angle, stream);
   if (near(fresh)) return fresh;
   if (onwards) return onwards;
