@@ -35,4 +35,8 @@ export function balances(set: FigureSet, { places, file }: Subject): boolean {
   });
 }
 
+/** Can what it does in flight be judged? With a margin under nothing it does not fly, and `cg_aft_of_limit` has said so. */
+export const flies = (set: FigureSet, subject: Subject): boolean =>
+  balances(set, subject) && (set.value("stability.static_margin")?.value ?? -1) >= 0;
+
 const waives = (waivers: readonly Waiver[]): boolean => waivers.some(({ node }) => node.check?.text === "weight_missing");
