@@ -1,7 +1,7 @@
 import type { MotorOut } from "../../compute/motor-out/motor-out";
 import type { FigureSet } from "../../figures/figure-set";
 import type { Subject } from "../check";
-import { balances } from "../readiness";
+import { flies } from "../readiness";
 
 /** A powerplant dead in a loading. */
 export interface Failure {
@@ -13,7 +13,7 @@ export interface Failure {
 
 /** Of the loadings whose weight is known well enough to judge them. */
 export const failuresOf = (subject: Subject): Failure[] =>
-  subject.sets.filter((set) => balances(set, subject)).flatMap((set) =>
+  subject.sets.filter((set) => flies(set, subject)).flatMap((set) =>
     (set.facts.motorOut?.each ?? []).map((one): Failure => ({ set, one, figures: `motor_out.${one.path}` })));
 
 /** The failure and its loading, to begin a message with. */

@@ -5,7 +5,7 @@ import type { FigureSet } from "../../figures/figure-set";
 import type { Check, Subject } from "../check";
 import { always, practice } from "../class-words";
 import { judge, where, type Judged } from "../judge";
-import { balances, nominal } from "../readiness";
+import { flies, nominal } from "../readiness";
 
 /** Flaps that take most of the elevator to hold against. */
 export const flapTrim: Check = {
@@ -19,7 +19,7 @@ export const flapTrim: Check = {
     const most = subject.limit(flapTrim);
     if (!most) return [];
     const found = subject.sets.flatMap((set): Judged[] => {
-      const value = balances(set, subject) ? shareOf(set) : undefined;
+      const value = flies(set, subject) ? shareOf(set) : undefined;
       const judged = value === undefined ? undefined : { set, value: plain(value), ...judge(plain(value), most, "most") };
       return judged?.fails ? [judged] : [];
     }).sort((a, b) => b.value.value - a.value.value);
