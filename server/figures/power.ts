@@ -3,9 +3,7 @@ import { divide, quantity, type Quantity } from "../../grammar/units/quantity";
 import { atmosphere } from "../compute/atmosphere/atmosphere";
 import { standardGravity } from "../compute/constants";
 import type { PlantRun } from "../compute/powertrain/plant-run";
-import { mapShape } from "../compute/powertrain/run-at";
 import { solveStatic, type StaticResult } from "../compute/powertrain/solve-static";
-import { propellerMap } from "../compute/propeller/propeller-map";
 import { propagateSettled } from "../compute/tolerance/propagate";
 import type { Design, Field } from "../model/design/design";
 import type { Powerplant, Source } from "../model/design/power";
@@ -15,6 +13,7 @@ import { currentMargin } from "./current-margin";
 import type { Account, Input } from "./figure";
 import type { FigureSet } from "./figure-set";
 import type { Memory } from "./memory";
+import { mapsIn } from "./propeller-maps";
 import { named } from "./wing";
 
 const source = "blade elements and momentum with finite-blade loss: H. Glauert, Elements of Aerofoil and Airscrew Theory; " +
@@ -62,7 +61,7 @@ function solve(drives: Drives, state: "nominal" | "full", memory: Memory): Stati
   if (!air) return undefined;
   return memory.recall(`static ${state}`, drives, () => solveStatic({
     powerplants: drives.powerplants, sources: drives.sources, air, state,
-    mapOf: (propeller) => memory.recall("propeller map", mapShape(propeller), () => propellerMap(propeller)),
+    mapOf: mapsIn(memory),
   }));
 }
 

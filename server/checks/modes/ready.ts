@@ -1,13 +1,12 @@
-import { plain } from "../../../grammar/units/quantity";
 import type { FigureSet } from "../../figures/figure-set";
 import type { Subject } from "../check";
 import { judge } from "../judge";
-import { balances } from "../readiness";
+import { balances, flies } from "../readiness";
 import { yawUnstable } from "../tail/yaw-unstable";
 
 /** Loadings whose motion in pitch may be judged: those with a positive margin, without which `cg_aft_of_limit` has spoken. */
 export const pitching = (subject: Subject): FigureSet[] =>
-  subject.sets.filter((set) => balances(set, subject) && !judge(set.value("stability.static_margin") ?? plain(-1), plain(0), "least").fails);
+  subject.sets.filter((set) => flies(set, subject));
 
 /**
  * Loadings whose motion in yaw and roll may be judged: something stands upright and turns the nose into the wind, else

@@ -1,4 +1,3 @@
-import { standardGravity } from "../constants";
 import { least } from "../flight/search";
 import { forwardLimit, type ForwardLimit } from "./forward-limit";
 import { levelFlight, type FlightModel, type LevelFlight, type Loaded } from "./flight-model";
@@ -70,6 +69,3 @@ export function speedsOf(model: FlightModel, loaded: Loaded): { readonly stall: 
 
 /** Height lost each second in a shallow glide, m/s: speed × drag over lift. */
 export const sinkRate = ({ speed, drag, state }: LevelFlight): number => (speed * drag) / state.liftCoefficient;
-
-/** Weight, N. */
-export const weight = ({ mass }: Loaded): number => mass * standardGravity;

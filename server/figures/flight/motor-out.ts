@@ -4,12 +4,11 @@ import { lateralAir, type LateralAir } from "../../compute/motor-out/lateral-air
 import type { Asymmetry } from "../../compute/motor-out/minimum-control-speed";
 import { criticalMotor, motorOut, type MotorOut } from "../../compute/motor-out/motor-out";
 import { plantLoads, together } from "../../compute/motor-out/plant";
-import { mapShape } from "../../compute/powertrain/run-at";
-import { propellerMap } from "../../compute/propeller/propeller-map";
 import { settle } from "../../model/design/settle";
 import { across } from "../changes";
 import type { FigureSet } from "../figure-set";
 import type { Memory } from "../memory";
+import { mapsIn } from "../propeller-maps";
 import type { Row } from "../series";
 import { putFailure } from "./failures";
 
@@ -35,7 +34,7 @@ export function* putMotorOut(set: FigureSet, memory: Memory): Generator<void, vo
   const lateral = lateralAir(side, surfaces, loaded);
   if (!lateral.yaw) return;
   yield;
-  const mapOf = (propeller: Parameters<typeof mapShape>[0]) => memory.recall("propeller map", mapShape(propeller), () => propellerMap(propeller));
+  const mapOf = mapsIn(memory);
   // Beyond the top speed propellers brake: no failure is held there.
   const high = Math.min(table.range[1], Math.max(performance?.topSpeed ?? Infinity, 1.3 * stall.speed));
   const asymmetryOf = yield* asymmetrySteps({ model, table, lateral, powerplants, sources, mapOf, speeds: [slowest * stall.speed, high] });

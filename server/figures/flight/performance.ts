@@ -4,18 +4,18 @@ import type { FlightModel, Loaded } from "../../compute/aircraft/flight-model";
 import type { FlightPoints } from "../../compute/aircraft/flight-points";
 import type { LevelTable } from "../../compute/aircraft/level-table";
 import { grassFriction, performanceOf, reserve, type Performance } from "../../compute/aircraft/performance";
+import { standardGravity } from "../../compute/constants";
 import { parasiteNotModelled } from "../../compute/drag/accounts";
 import type { Fed } from "../../compute/flight/on-charge";
 import { storeOf } from "../../compute/flight/store";
 import { flightPower, type FlightPower } from "../../compute/powertrain/in-flight";
 import { powerTable } from "../../compute/powertrain/power-table";
-import { mapShape } from "../../compute/powertrain/run-at";
-import { propellerMap } from "../../compute/propeller/propeller-map";
 import { settle } from "../../model/design/settle";
 import { across } from "../changes";
 import type { Account, Input } from "../figure";
 import type { FigureSet } from "../figure-set";
 import type { Memory } from "../memory";
+import { mapsIn } from "../propeller-maps";
 import type { Row } from "../series";
 import { named } from "../wing";
 import { sectionsAccount } from "./points";
@@ -26,7 +26,7 @@ export function* putPerformance(
   set: FigureSet, memory: Memory, model: FlightModel, loaded: Loaded, points: FlightPoints, table: LevelTable,
 ): Generator<void, void> {
   const { powerplants, sources } = settle({ powerplants: set.loading.design.powerplants, sources: set.loading.design.sources });
-  const mapOf = (propeller: Parameters<typeof mapShape>[0]) => memory.recall("propeller map", mapShape(propeller), () => propellerMap(propeller));
+  const mapOf = mapsIn(memory);
   const powerIn = (density: number) => flightPower({ powerplants, sources, air: { ...model.air, density }, state: "nominal", mapOf });
   const power = powerIn(model.air.density);
   yield;
@@ -102,7 +102,7 @@ function putSeries(set: FigureSet, { flights }: LevelTable, { thrust, electric }
   if (thrust.length === 0) return;
   const x: Row = { title: "Speed", dimension: "speed", values: flights.map(({ speed }) => speed) };
   const drag = set.series().find(({ name }) => name === "flight.drag")?.lines.find(({ title }) => title === "Drag")?.values ?? [];
-  const weight = (set.value("mass.total")?.value ?? NaN) * 9.80665;
+  const weight = (set.value("mass.total")?.value ?? NaN) * standardGravity;
   const climb = flights.map(({ speed }, i) => (thrust[i] === undefined || drag[i] === undefined ? undefined : ((thrust[i] - drag[i]) * speed) / weight));
   set.putSeries({
     name: "flight.thrust", title: "Thrust at full throttle and drag over speed", x,
