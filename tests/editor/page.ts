@@ -70,6 +70,8 @@ export class Workbench {
     await this.page.fill(".quick-input-widget input", `:${line}:${column}`);
     await this.press("Enter");
     await this.page.waitForSelector(".quick-input-widget", { state: "hidden" });
+    // The box is gone a moment before the editor has the keys again.
+    await this.page.waitForSelector(".editor-group-container.active .monaco-editor.focused");
   }
 
   /** Puts the cursor before the first `mark` of the text. */
@@ -145,12 +147,18 @@ export class Workbench {
 
   /** What is offered at the cursor, in order, once `part` is among it. */
   async completions(part: string): Promise<readonly string[]> {
-    const labels = (): Promise<string[]> => this.page.locator(".suggest-widget.visible .monaco-list-row .label-name").allInnerTexts();
-    await this.press("Control+Space");
+    const widget = this.page.locator(".suggest-widget.visible");
+    const labels = (): Promise<string[]> => widget.locator(".monaco-list-row .label-name").allInnerTexts();
+    let asked = 0;
     const found = await until(`"${part}" among the completions`, async () => {
+      // The list goes when the editor loses the keys for a moment; a person asks again.
+      if (Date.now() > asked + 3000 && !(await widget.isVisible())) {
+        await this.press("Control+Space");
+        asked = Date.now();
+      }
       const all = await labels();
       return all.includes(part) && all;
-    }, labels);
+    }, async () => (await widget.allInnerTexts()).join("; ") || "no list");
     await this.press("Escape");
     return found;
   }
