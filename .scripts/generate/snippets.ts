@@ -9,7 +9,7 @@ interface Snippet {
 
 /** Children without which a block says nothing yet. */
 const children: Readonly<Record<string, readonly string[]>> = {
-  wing: ["panel"], tailplane: ["panel"], canard: ["panel"], fin: ["panel"], powerplant: ["motor", "propeller", "esc"], gear: ["wheel"],
+  wing: ["panel"], tailplane: ["panel"], canard: ["panel"], fin: ["panel"], powerplant: ["motor", "propeller", "esc"], gear: ["wheel"], sortie: ["leg"],
 };
 
 /** Properties that need not be written, but nobody leaves out. */
@@ -23,7 +23,7 @@ const usual: Readonly<Record<string, readonly string[]>> = {
   elevon: ["along", "pitch_up", "pitch_down", "roll_up", "roll_down", "servo"], ruddervator: ["pitch_up", "pitch_down", "yaw_out", "yaw_in", "servo"],
   flaperon: ["roll_up", "roll_down", "droop", "servo"], airbrake: ["along", "up"], spoiler: ["along", "up"],
   loads: ["positive_g", "negative_g", "safety_factor"], bench: ["throttle", "volts", "amps", "rpm", "thrust"], supply: ["amps"], weighed: ["loading"],
-  part: ["wall"],
+  part: ["wall"], leg: ["speed"],
 };
 
 const escaped = (text: string) => text.replace(/[\\$}]/g, "\\$&");

@@ -1,4 +1,5 @@
 import { functions, keywords, kinds } from "../../grammar/vocabulary/index";
+import { wordsOfForm } from "../../grammar/vocabulary/schema";
 import { unitAliases, unitSymbols } from "../../grammar/units/units";
 
 /** A rule of a TextMate grammar, as far as ours needs them. */
@@ -32,7 +33,8 @@ function wordProperties(): readonly Rule[] {
   const words = new Map<string, readonly string[]>();
   for (const kind of Object.values(kinds)) {
     for (const { name: own, form } of Object.values(kind.properties)) {
-      if (form.form === "word") words.set(own, [...(words.get(own) ?? []), ...form.words]);
+      const choice = wordsOfForm(form);
+      if (choice.length > 0) words.set(own, [...(words.get(own) ?? []), ...choice]);
     }
   }
   return [...words].map(([property, choice]) => ({

@@ -4,14 +4,16 @@ import type { Form, Kind, Property } from "./schema";
 const listed = (names: readonly string[]): string =>
   names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} or ${names[names.length - 1]}`;
 
+const oneOf = (words: readonly string[]): string => `${words.length > 1 ? "one of " : ""}${words.map((word) => `\`${word}\``).join(" ")}`;
+
 /** What a value of this form is, in words: "a length, or two with `to` between". */
 export function describeForm(form: Form): string {
   switch (form.form) {
-    case "quantity": return usualUnits[form.dimension].words + (form.taper ? ", or two with `to` between" : "");
+    case "quantity": return usualUnits[form.dimension].words + (form.taper ? ", or two with `to` between" : "") + (form.words.length > 0 ? `, or ${oneOf(form.words)}` : "");
     case "count": return "a whole number";
     case "point": return "a point, `(x, y, z)`";
     case "stretch": return `two values with \`to\` between, each ${usualUnits[form.dimension].words}`;
-    case "word": return `one of ${form.words.map((word) => `\`${word}\``).join(" ")}`;
+    case "word": return oneOf(form.words);
     case "flag": return "`yes` or `no`";
     case "text": return "text in quotes";
     case "reference": return describeReference(form.kinds, form.list);

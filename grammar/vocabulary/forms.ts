@@ -41,6 +41,12 @@ export const quantity = (dimension: DimensionName, range?: Range): Read<Quantity
   return range && !range.holds(q.value) ? new Refusal(range.message) : q;
 };
 
+export const quantityOr = <const W extends string>(dimension: DimensionName, words: readonly W[], range?: Range): Read<Quantity | W> => (value) => {
+  const { words: number } = usualUnits[dimension];
+  if (value.form === "word") return words.find((w) => w === value.text) ?? new Refusal(`takes ${number}, or ${words.length > 1 ? "one of " : ""}${words.join(", ")}`);
+  return quantity(dimension, range)(value);
+};
+
 export const taper = (dimension: DimensionName, range?: Range): Read<Taper> => (value) => {
   const read = quantity(dimension, range);
   if (value.form === "pair" && value.operator === "to") return either(read(value.left), read(value.right));

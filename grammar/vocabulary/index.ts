@@ -3,10 +3,11 @@ import { build } from "./build";
 import { composition, copyProperties } from "./composition";
 import { control } from "./control";
 import { controls } from "./controls";
+import { flying } from "./flying";
 import { ground } from "./ground";
 import { power } from "./power";
 import { bare } from "./property";
-import type { Kind, Property } from "./schema";
+import { wordsOfForm, type Kind, type Property } from "./schema";
 import { structure } from "./structure";
 import { surfaces } from "./surfaces";
 import * as synonyms from "./synonyms";
@@ -25,6 +26,7 @@ export const families: Readonly<Record<string, readonly Kind[]>> = {
   Strength: structure,
   Ground: ground,
   Control: control,
+  Flying: flying,
   Build: build,
   Composition: composition,
 };
@@ -79,6 +81,6 @@ export function usualProperty(kind: string, word: string): string | undefined {
 
 /** The word of that property an unknown one usually means: `ccw`, `anticlockwise`. */
 export function usualWord(property: Property, word: string): string | undefined {
-  const { form } = property;
-  return form.form === "word" ? synonyms.usualWord(word, (name) => form.words.includes(name)) : undefined;
+  const words = wordsOfForm(property.form);
+  return synonyms.usualWord(word, (name) => words.includes(name));
 }

@@ -30,10 +30,13 @@ function declare<T>(form: Form, schema: z.ZodType<T, Value>, words: Words): Prop
 /** One property of each form. `named` gives them their names. */
 export const property = {
   quantity: (dimension: DimensionName, words: Ranged) =>
-    declare({ form: "quantity", dimension, taper: false }, forms.judged(forms.quantity(dimension, words.range)), words),
+    declare({ form: "quantity", dimension, taper: false, words: [] }, forms.judged(forms.quantity(dimension, words.range)), words),
+  /** A number, or one of some words that stand for one. */
+  quantityOr: <const W extends string>(dimension: DimensionName, choice: readonly W[], words: Ranged) =>
+    declare({ form: "quantity", dimension, taper: false, words: choice }, forms.judged(forms.quantityOr(dimension, choice, words.range)), words),
   /** One value, or two with `to` between: from root to tip. */
   taper: (dimension: DimensionName, words: Ranged) =>
-    declare({ form: "quantity", dimension, taper: true }, forms.judged(forms.taper(dimension, words.range)), words),
+    declare({ form: "quantity", dimension, taper: true, words: [] }, forms.judged(forms.taper(dimension, words.range)), words),
   stretch: (dimension: DimensionName, words: Ranged) =>
     declare({ form: "stretch", dimension }, forms.judged(forms.stretch(dimension, words.range)), words),
   count: (words: Words & { readonly least?: number; readonly most: number }) =>

@@ -5,7 +5,8 @@ import type { Value } from "./value";
 
 /** How a property's value is written, for completion, hover and the message when something else stands there. */
 export type Form =
-  | { readonly form: "quantity"; readonly dimension: DimensionName; readonly taper: boolean }
+  /** With `words`, one of them may stand instead of a number. */
+  | { readonly form: "quantity"; readonly dimension: DimensionName; readonly taper: boolean; readonly words: readonly string[] }
   | { readonly form: "count" }
   | { readonly form: "point" }
   /** Two shares or lengths, `8 % to 96 %`. */
@@ -69,3 +70,6 @@ export type SectionValue = Extract<Value, { form: "naca" | "flat" | "block" }>;
 
 /** What hover, reference and completion say of a word that is `later`. */
 export const notComputedYet = "Not computed yet: it is read and checked, but no figure rests on it.";
+
+/** The words that may stand as a value of that form. */
+export const wordsOfForm = (form: Form | undefined): readonly string[] => (form?.form === "word" || form?.form === "quantity" ? form.words : []);

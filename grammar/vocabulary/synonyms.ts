@@ -46,6 +46,7 @@ const kindGroups: Groups = {
   loads: ["load", "load_factor", "load_factors"],
   loading: ["loadout", "configuration", "config", "case", "variant", "load_case"],
   limits: ["limit", "thresholds"],
+  sortie: ["mission", "flight", "flight_plan", "flight_profile"], leg: ["phase", "stage", "flight_leg"],
   weighed: ["measured", "measured_mass", "balance", "scale"],
   assembly: ["group", "module", "subassembly", "component_group"],
   place: ["instance", "put", "mount"],
@@ -96,14 +97,16 @@ const propertyGroups: Groups = {
   outer: ["outer_diameter", "od", "outside_diameter", "diameter"], inner: ["inner_diameter", "id", "bore", "inside_diameter"],
   overlap: ["depth", "insertion"],
   travel: ["stroke", "suspension"], retracts: ["retractable"], steer: ["steering", "steerable"],
-  torque: ["stall_torque"], stall_current: ["stall_amps"], speed: ["transit", "transit_time"],
+  torque: ["stall_torque"], stall_current: ["stall_amps"], speed: ["transit", "transit_time", "airspeed", "velocity"],
   outputs: ["channels", "ports"], supply: ["powered_by", "bec"],
   class: ["type", "category"], purpose: ["description", "mission"], datum: ["reference_point"],
   cruise: ["cruise_speed", "speed"], allowance: ["glue", "paint", "glue_and_paint"],
   altitude: ["elevation", "height"], temperature: ["temp"], wind: ["wind_speed"],
   without: ["minus", "remove", "except"], with: ["plus", "include", "add"], flaps: ["flap"],
+  time: ["duration", "endurance"], distance: ["length", "range"], climb: ["climb_rate", "rate_of_climb", "rate"], glide: ["power_off", "motor_off"],
+  bank: ["bank_angle", "roll"], equipment: ["avionics", "payload_power", "payload"],
   never_exceed: ["vne"], positive_g: ["g_limit", "max_g", "load_factor"],
-  width: ["breadth"], height: ["depth"], flip: ["flipped"], drop: ["omit", "exclude", "without", "remove"],
+  width: ["breadth"], height: ["depth", "altitude", "gain"], flip: ["flipped"], drop: ["omit", "exclude", "without", "remove"],
   bed: ["build_volume", "bed_size"], file: ["path", "stl"],
 };
 
@@ -116,6 +119,8 @@ const wordGroups: Groups = {
   aerobatic: ["aerobatics", "pattern", "acro", "threed"], glider: ["sailplane", "soarer"],
   motor_glider: ["electric_glider", "powered_glider"], tailless: ["flying_wing", "wing", "plank", "delta"],
   camera: ["survey", "fpv", "mapping", "drone"], speed: ["racer", "pylon", "fast"], slow: ["slowflyer", "parkflyer", "park"],
+  best_endurance: ["loiter", "endurance", "longest"], best_range: ["range", "farthest"], best_climb: ["climb", "vy"],
+  best_glide: ["glide"], least_sink: ["min_sink", "minimum_sink", "best_sink"], full: ["max", "full_throttle"],
   seaplane: ["flying_boat", "floatplane", "amphibian"], trainer: ["beginner"], scale: ["warbird"],
 };
 

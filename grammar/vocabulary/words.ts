@@ -45,7 +45,7 @@ export const functions: Readonly<Record<string, Callable>> = {
 export const keywords = ["use", "as", "let", "require", "waive", "because", "from", "to", "within", "for", "yes", "no"] as const;
 
 /** Kinds whose names are kept for later. */
-export const reserved: ReadonlySet<string> = new Set(["float", "hook", "sortie", "linkage"]);
+export const reserved: ReadonlySet<string> = new Set(["float", "hook", "linkage"]);
 
 /** What is said of one of them: "`float` is reserved for later". */
 export const reservedText = "is reserved for later";

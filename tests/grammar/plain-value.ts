@@ -2,7 +2,7 @@ import type { ValueNode } from "../../grammar/tree";
 import { dimensions } from "../../grammar/units/dimension";
 import { divide, multiply, negate, quantity, type Quantity } from "../../grammar/units/quantity";
 import { combineUnits } from "../../grammar/units/units";
-import type { Form } from "../../grammar/vocabulary/schema";
+import { wordsOfForm, type Form } from "../../grammar/vocabulary/schema";
 import type { Value } from "../../grammar/vocabulary/value";
 
 const known = (value: Value | undefined): Quantity | undefined => (value?.form === "quantity" ? value.quantity : undefined);
@@ -36,7 +36,7 @@ export function plainValue(node: ValueNode, form: Form): Value | undefined {
       return x && y && z && { form: "point", point: [x, y, z] };
     }
     case "named": {
-      if (form.form === "word") return { form: "word", text: node.path.names[0].text };
+      if (form.form === "word" || wordsOfForm(form).includes(node.path.names[0].text)) return { form: "word", text: node.path.names[0].text };
       const argument = node.args?.[0];
       if (form.form !== "section" || !argument) return undefined;
       if (argument.type === "string") return { form: "naca", digits: argument.text };

@@ -25,7 +25,7 @@ export const promised: Readonly<Record<string, readonly string[]>> = Object.from
   propeller: "diameter pitch blades blade rotation folding spinner max_rpm weight measured",
   fan: "diameter measured weight",
   esc: "max_current burst_current resistance bec weight at",
-  bench: "throttle volts amps rpm thrust",
+  bench: "throttle volts amps rpm thrust calibrate",
   spar: "outer inner wall width height material along chord",
   joint: "at overlap",
   gear: "travel retracts",
@@ -42,10 +42,12 @@ export const promised: Readonly<Record<string, readonly string[]>> = Object.from
   weighed: "date loading",
   assembly: "drop",
   place: "at mirror flip",
+  sortie: "loading equipment",
+  leg: "time distance height speed climb glide bank",
 }).map(([kind, text]) => [kind, words(text)]));
 
 /** Kinds that are read and checked, but give no figure yet. */
-export const laterKinds = words("part fan bench joint supply printer loads weighed");
+export const laterKinds = words("part fan joint supply printer loads weighed");
 
 /** Properties figures rest on. */
 export const computed = words(`
@@ -57,12 +59,13 @@ export const computed = words(`
   fuselage.length fuselage.width fuselage.height fuselage.shape fuselage.weight fuselage.balance station.x strut.weight wire.diameter
   item.weight item.at item.size item.optional battery.cells battery.capacity battery.packs battery.wired
   powerplant.at powerplant.battery powerplant.down_thrust powerplant.pusher motor.kv motor.resistance motor.no_load_current motor.gear_ratio
-  propeller.diameter propeller.pitch propeller.blades propeller.blade propeller.max_rpm propeller.measured fan.weight esc.max_current esc.resistance
+  propeller.diameter propeller.pitch propeller.blades propeller.blade propeller.max_rpm propeller.measured bench.throttle bench.volts bench.amps bench.rpm bench.thrust bench.calibrate fan.weight esc.max_current esc.resistance
   servo.weight servo.at receiver.weight receiver.outputs wheel.weight wheel.at wheel.diameter skid.at
-  airframe.class airframe.allowance airframe.cruise loading.cruise battery.usable wheel.steer air.altitude air.temperature air.pressure loading.without loading.with place.at`);
+  airframe.class airframe.allowance airframe.cruise loading.cruise battery.usable wheel.steer air.altitude air.temperature air.pressure loading.without loading.with place.at
+  sortie.loading sortie.equipment leg.time leg.distance leg.height leg.speed leg.climb leg.glide leg.bank`);
 
 export const laterProperties = words(`
   elevator.pivot airbrake.up
   aileron.servo_arm aileron.horn material.modulus material.strength material.softens_at part.file
-  motor.poles fan.diameter esc.bec bench.thrust joint.overlap gear.travel gear.retracts servo.torque servo.speed
+  motor.poles fan.diameter esc.bec joint.overlap gear.travel gear.retracts servo.torque servo.speed
   servo.stall_current servo.supply receiver.failsafe receiver.supply supply.volts printer.bed air.wind loads.positive_g weighed.date`);

@@ -56,6 +56,7 @@ function formItems(view: View, { brackets }: Cursor, from: Instance, property: P
     case "count":
       return lets(view, from, (value) => hasDimension(value, ["ratio"]));
     case "quantity":
+      return [...form.words.map((word) => wordItem(word, property, from.kind)), ...numberItems(view, from, [form.dimension], false)];
     case "stretch":
       return numberItems(view, from, [form.dimension], false);
   }

@@ -59,7 +59,7 @@ export function formText(form: Form): string {
       const { words, metric, imperial } = usualUnits[form.dimension];
       const symbols = [...new Set([...metric, ...imperial])].filter((symbol) => symbol !== "%");
       const known = symbols.length > 0 ? ` (${symbols.slice(0, 5).join(", ")})` : "";
-      return `${words}${form.taper ? ", or two with to between" : ""}${known}`;
+      return `${words}${form.taper ? ", or two with to between" : ""}${known}${form.words.length > 0 ? `, or ${form.words.join(", ")}` : ""}`;
     }
     case "stretch":
       return "two values with to between, from inner to outer";

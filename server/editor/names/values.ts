@@ -1,6 +1,6 @@
 import type { NamedNode, PathNode, ValueNode } from "../../../grammar/tree";
 import { functions } from "../../../grammar/vocabulary";
-import type { Form, Property } from "../../../grammar/vocabulary/schema";
+import { wordsOfForm, type Form, type Property } from "../../../grammar/vocabulary/schema";
 import type { World } from "../../model/evaluate/site";
 import type { Instance } from "../../model/resolve/instance";
 import type { Occurrence } from "./meaning";
@@ -59,7 +59,7 @@ function pathNames(node: NamedNode, around: Around): Occurrence[] {
   if (figure) return figure;
   const { names } = node.path;
   const form = property?.form.form;
-  if (form === "word") return [{ ...span(node), meaning: { type: "word", property: property!, block, word: names[0].text }, declares: false }];
+  if (form === "word" || (names.length === 1 && wordsOfForm(property?.form).includes(names[0].text))) return [{ ...span(node), meaning: { type: "word", property: property!, block, word: names[0].text }, declares: false }];
   if (form === "names") return block.origin ? pathBelow(block.origin, names) : [];
   const letHere = block.file.lets.has(names[0].text) ? letName(node, block) : undefined;
   if (form === "section" && letHere && names.length === 1) return letHere;

@@ -3,7 +3,7 @@ import type { PairNode, Span, ValueNode } from "../../../grammar/tree";
 import { dimensions, sameDimension, type DimensionName } from "../../../grammar/units/dimension";
 import { usualWord } from "../../../grammar/vocabulary";
 import { usualUnits, wordsFor } from "../../../grammar/units/usual";
-import type { Property } from "../../../grammar/vocabulary/schema";
+import { wordsOfForm, type Property } from "../../../grammar/vocabulary/schema";
 import type { Value } from "../../../grammar/vocabulary/value";
 import type { Fix } from "../../../shared/finding";
 import { rewrite, type TextCode } from "../problems";
@@ -77,10 +77,11 @@ function wrongItem(property: Property, nodes: readonly ValueNode[], values: read
 
 function wrongWord(property: Property, node: ValueNode, text: string, expected: string, file: SourceFile): Misfit {
   const { form, name } = property;
-  const known = form.form === "word" ? usualWord(property, text) ?? nearest(text, form.words) : undefined;
+  const words = wordsOfForm(form);
+  const known = words.length > 0 ? usualWord(property, text) ?? nearest(text, words) : undefined;
   const digits = form.form === "section" ? sectionDigits(text) : undefined;
   const near = form.form === "text" ? `"${text}"` : form.form === "flag" ? flags[text.toLowerCase()] : digits ? `naca("${digits}")` : known;
-  const message = `${name} ${expected}; "${text}" is ${form.form === "word" ? "none of them" : "a word"}${near ? `; did you mean ${near}?` : ""}`;
+  const message = `${name} ${expected}; "${text}" is ${form.form === "word" || words.length > 1 ? "none of them" : "a word"}${near ? `; did you mean ${near}?` : ""}`;
   return { code: "wrong_value", span: node, message, fixes: near ? [rewrite(file, node, `Write ${near}`, near)] : undefined };
 }
 

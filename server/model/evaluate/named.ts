@@ -20,6 +20,8 @@ export function named(node: NamedNode, at: Expression): Value | undefined {
     case "word":
     case "names":
       return word(node);
+    case "quantity":
+      return standsForWord(node, at, at.form.words) ? word(node) : valueOf(node, at);
     case "flag":
     case "text":
       // Neither is ever named but by a `let`: what else stands here is a word that was meant as itself.
@@ -37,6 +39,12 @@ export function named(node: NamedNode, at: Expression): Value | undefined {
 }
 
 const word = (node: NamedNode): Value => ({ form: "word", text: pathText(node) });
+
+/** One of the words, or a slip of one: a single name that is nothing else here. */
+function standsForWord(node: NamedNode, at: Expression, words: readonly string[]): boolean {
+  if (words.length === 0 || node.path.names.length > 1) return false;
+  return words.includes(pathText(node)) || !(isLet(node, at) || findBlock(at.site.home, node.path));
+}
 
 const isLet = ({ path }: NamedNode, at: Expression) => path.names.length === 1 && at.site.home.file.lets.has(path.names[0].text);
 
