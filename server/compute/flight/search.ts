@@ -23,8 +23,8 @@ function grid(low: number, high: number): number[] {
 const known = (value: number | undefined): value is number => value !== undefined && Number.isFinite(value);
 
 /**
- * Where a curve is greatest between `low` (above 0) and `high`: the best of a first look, then golden section (J. Kiefer, Proc.
- * Amer. Math. Soc. 4, 1953) between its neighbours. Undefined where the curve is nowhere known.
+ * Where a curve is greatest between `low` (above 0) and `high`: the best of a first look, then parabolas and golden section between its
+ * neighbours (R. P. Brent, Algorithms for Minimization without Derivatives, 1973, ch. 5). Undefined where the curve is nowhere known.
  */
 export function greatest(curve: Curve, low: number, high: number): Extreme | undefined {
   if (!(low > 0 && high > low)) return undefined;
@@ -36,9 +36,11 @@ export function greatest(curve: Curve, low: number, high: number): Extreme | und
   const values = xs.map(f);
   const best = values.reduce((b, value, i) => (value > values[b] ? i : b), 0);
   if (values[best] === -Infinity) return undefined;
-  const found = narrowed(f, xs[Math.max(0, best - 1)], xs[Math.min(places, best + 1)]);
-  if (found.value > values[best]) return best > 0 && best < places ? found : endOr(found, low, high);
-  return { at: xs[best], value: values[best], ...(best === 0 && { end: "low" as const }), ...(best === places && { end: "high" as const }) };
+  const end = best === 0 ? "low" : best === places ? "high" : undefined;
+  const inward = best === 0 ? low + 1e-6 * (xs[1] - low) : high - 1e-6 * (high - xs[places - 1]);
+  const found = end && !(f(inward) > values[best]) ? undefined : narrowed(f, xs[Math.max(0, best - 1)], xs[Math.min(places, best + 1)]);
+  if (found && found.value > values[best]) return end ? endOr(found, low, high) : found;
+  return { at: xs[best], value: values[best], ...(end && { end }) };
 }
 
 /** Where a curve is least; `value` is the curve's. */
@@ -61,22 +63,44 @@ export function highestFall(curve: Curve, low: number, high: number): number | u
   return undefined;
 }
 
+/** Where `f` is greatest between two places with a greater one between them: parabolas where they are safe, golden section elsewhere. */
 function narrowed(f: (x: number) => number, from: number, to: number): Extreme {
   let [a, b] = [from, to];
-  let [x, y] = [b - golden * (b - a), a + golden * (b - a)];
-  let [fx, fy] = [f(x), f(y)];
-  while (b - a > 1e-8 * b) {
-    if (fx >= fy) {
-      [b, y, fy] = [y, x, fx];
-      x = b - golden * (b - a);
-      fx = f(x);
-    } else {
-      [a, x, fx] = [x, y, fy];
-      y = a + golden * (b - a);
-      fy = f(y);
+  let x = a + (1 - golden) * (b - a);
+  let [w, v] = [x, x];
+  let fx = f(x);
+  let [fw, fv] = [fx, fx];
+  let [step, before] = [0, 0];
+  for (let round = 0; round < 60; round++) {
+    const middle = (a + b) / 2;
+    const tolerance = 1e-8 * b;
+    if (Math.abs(x - middle) <= 2 * tolerance - (b - a) / 2) break;
+    const bowed = Math.abs(before) > tolerance ? vertex(x, fx, w, fw, v, fv) : NaN;
+    const safe = Math.abs(bowed) < Math.abs(before) / 2 && x + bowed > a && x + bowed < b;
+    if (!safe) before = (x < middle ? b : a) - x;
+    else before = step;
+    step = safe ? bowed : (1 - golden) * before;
+    const next = x + (Math.abs(step) >= tolerance ? step : Math.sign(step) * tolerance);
+    const value = f(next);
+    if (value >= fx) {
+      if (next < x) b = x;
+      else a = x;
+      [v, fv, w, fw, x, fx] = [w, fw, x, fx, next, value];
+      continue;
     }
+    if (next < x) a = next;
+    else b = next;
+    if (value >= fw || w === x) [v, fv, w, fw] = [w, fw, next, value];
+    else if (value >= fv || v === x || v === w) [v, fv] = [next, value];
   }
-  return fx >= fy ? { at: x, value: fx } : { at: y, value: fy };
+  return { at: x, value: fx };
+}
+
+/** From x to the top of the parabola through three points; not a number where they lie on a line, or two are one. */
+function vertex(x: number, fx: number, w: number, fw: number, v: number, fv: number): number {
+  const r = (x - w) * (fx - fv);
+  const q = (x - v) * (fx - fw);
+  return -((x - v) * q - (x - w) * r) / (2 * (q - r));
 }
 
 function endOr(found: Extreme, low: number, high: number): Extreme {
