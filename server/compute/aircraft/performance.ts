@@ -2,11 +2,11 @@ import type { Aeroplane } from "../flight/aeroplane";
 import { ceiling, type Ceiling } from "../flight/ceiling";
 import { groundAir, landingRun, overStall, rollingFriction, takeoffRun } from "../flight/ground-run";
 import { topSpeed } from "../flight/level";
-import { farthestFlight, longestFlight, type Fed, type OnCharge } from "../flight/on-charge";
-import { fastestClimb, steepestClimb, type BestPath } from "../flight/path";
+import { farthestFlight, levelOnCharge, longestFlight, type Fed, type OnCharge } from "../flight/on-charge";
+import { climbAt, fastestClimb, steepestClimb, type BestPath } from "../flight/path";
 import { plannedTurn, type Turn } from "../flight/turn";
-import { smoothCurve } from "../curve";
 import type { PowerTable } from "../powertrain/power-table";
+import type { ThinAir } from "../powertrain/thin-air";
 import { stateOf } from "./air-state";
 import type { FlightModel, Loaded } from "./flight-model";
 import type { FlightPoints } from "./flight-points";
@@ -19,8 +19,8 @@ export interface PerformanceCase {
   readonly table: LevelTable;
   /** Of the powerplants in the field's air, from rest to past the table's speeds; absent without any that can be computed. */
   readonly power?: PowerTable;
-  /** Thrust at full throttle in air of another density, N. */
-  readonly thrustIn?: (density: number) => ((speed: number) => number) | undefined;
+  /** Thrust at full throttle in thinner air. */
+  readonly thinAir?: ThinAir;
   /** Where the energy comes from. */
   readonly fed: readonly Fed[];
 }
@@ -54,10 +54,8 @@ export const reserve = 0.1;
 /** Climb at the service ceiling of full-size practice, 100 ft/min, m/s. */
 const serviceClimb = 0.508;
 
-/** Speeds at which thrust is worked out for a ceiling. */
-const ceilingPlaces = 10;
-
-export function performanceOf(given: PerformanceCase): Performance {
+/** `near`: that of the same aircraft with nearly the same weight. Best values don't hang on the speed to first order: what is best flies at its speeds, grown with the stall's. */
+export function performanceOf(given: PerformanceCase, near?: Near): Performance {
   const { points: { stall }, table, power } = given;
   const speeds = table.flights.map(({ speed }) => speed);
   const thrust = power ? speeds.map((speed) => power.thrust(speed)) : [];
@@ -67,23 +65,30 @@ export function performanceOf(given: PerformanceCase): Performance {
   const margin = power && (power.thrust(slow) ?? NaN) / (table.drag(slow) ?? NaN);
   return {
     thrust, electric, turn: plannedTurn(aeroplane), ...onTheGround(given, aeroplane),
-    ...(power && {
-      topSpeed: topSpeed(aeroplane), climb: fastestClimb(aeroplane), steepest: steepestClimb(aeroplane),
-      longest: longestFlight(aeroplane, given.fed, { reserve }), farthest: farthestFlight(aeroplane, given.fed, { reserve }),
-      ceiling: ceilingOf(given), thrustMargin: margin,
-    }),
+    ...(power && { ...(near ? bestNear(given, aeroplane, near) : bestOf(given, aeroplane)), thrustMargin: margin }),
   };
 }
 
-type Curve = (speed: number) => number | undefined;
+type Best = Pick<Performance, "topSpeed" | "climb" | "steepest" | "longest" | "farthest" | "ceiling">;
 
-/** Smooth between neighbours that are known, undefined elsewhere. */
-function curveOver(speeds: readonly number[], values: readonly (number | undefined)[]): Curve | undefined {
-  const known = speeds.flatMap((speed, i) => (values[i] === undefined ? [] : [{ speed, value: values[i] }]));
-  if (known.length < 3) return undefined;
-  const curve = smoothCurve(known.map(({ speed }) => speed), known.map(({ value }) => value));
-  const [low, high] = [known[0].speed * (1 - 1e-9), known[known.length - 1].speed * (1 + 1e-9)];
-  return (speed) => (speed >= low && speed <= high ? curve(speed) : undefined);
+const bestOf = (given: PerformanceCase, aeroplane: Aeroplane): Best => ({
+  topSpeed: topSpeed(aeroplane), climb: fastestClimb(aeroplane), steepest: steepestClimb(aeroplane),
+  longest: longestFlight(aeroplane, given.fed, { reserve }), farthest: farthestFlight(aeroplane, given.fed, { reserve }), ceiling: ceilingOf(given),
+});
+
+/** A neighbour's best speeds, and the stall they belong to. */
+export interface Near extends Best {
+  readonly stallSpeed: number;
+}
+
+function bestNear(given: PerformanceCase, aeroplane: Aeroplane, near: Near): Best {
+  const grown = aeroplane.stallSpeed / near.stallSpeed;
+  const level = (flown: OnCharge | undefined) => flown && levelOnCharge(aeroplane, flown.speed * grown, given.fed, { reserve });
+  const climb = (path: BestPath | undefined) => path && climbAt(aeroplane, path.speed * grown);
+  return {
+    topSpeed: near.topSpeed === undefined ? undefined : topSpeed(aeroplane, near.topSpeed),
+    climb: climb(near.climb), steepest: climb(near.steepest), longest: level(near.longest), farthest: level(near.farthest), ceiling: ceilingOf(given, near.ceiling),
+  };
 }
 
 function aeroplaneOf({ model, loaded, points, table, power }: PerformanceCase): Aeroplane {
@@ -112,18 +117,16 @@ function onTheGround({ model, loaded, points, power }: PerformanceCase, { stallS
 }
 
 /** Drag at one lift hangs on the air's density by its pressure alone here: Reynolds numbers are those of the field. */
-function ceilingOf({ model, loaded, points, table, thrustIn }: PerformanceCase): Ceiling | undefined {
-  if (!thrustIn) return undefined;
+function ceilingOf({ model, loaded, points, table, thinAir }: PerformanceCase, near?: Ceiling): Ceiling | undefined {
+  if (!thinAir) return undefined;
   const field = model.air.density;
-  const at = (density: number): Aeroplane | undefined => {
+  const at = (density: number): Aeroplane => {
     const faster = Math.sqrt(field / density);
-    const pull = thrustIn(density);
-    if (!pull) return undefined;
     const [low, high] = [points.stall.speed * faster, table.range[1] * faster];
-    const speeds = Array.from({ length: ceilingPlaces }, (_, i) => low * (high / low) ** (i / (ceilingPlaces - 1)));
-    const thrust = curveOver(speeds, speeds.map(pull));
-    if (!thrust) return undefined;
-    return { mass: loaded.mass, density, stallSpeed: low, searched: [low, high], drag: (speed, loadFactor) => table.drag(speed / faster, loadFactor), thrust };
+    return {
+      mass: loaded.mass, density, stallSpeed: low, searched: [low, high],
+      drag: (speed, loadFactor) => table.drag(speed / faster, loadFactor), thrust: thinAir(density),
+    };
   };
-  return ceiling(at, field, serviceClimb);
+  return ceiling(at, field, serviceClimb, near);
 }

@@ -6,6 +6,8 @@ const heatRatio = 1.4;
 const seaLevel = { temperature: 288.15, pressure: 101_325 };
 const lapse = 0.0065;
 const tropopause = 11_000;
+/** Density where the lapse ends, kg/m³: the thinnest air a ceiling is looked for in. */
+export const tropopauseDensity = 0.3639;
 const earthRadius = 6_356_766;
 
 export interface Air {

@@ -1,9 +1,13 @@
 import { speedsOf, type Aeroplane } from "./aeroplane";
+import { bracketedRoot } from "../root";
 import { greatest, highestFall, least, type Extreme } from "./search";
 
-/** Highest level speed at full throttle, m/s; undefined without thrust, or where thrust meets drag nowhere above the stall. */
-export function topSpeed(aeroplane: Aeroplane): number | undefined {
-  return highestFall((speed) => surplus(aeroplane, speed), ...speedsOf(aeroplane));
+/** Highest level speed at full throttle, m/s; undefined without thrust, or where thrust meets drag nowhere above the stall. `near`: to look about first. */
+export function topSpeed(aeroplane: Aeroplane, near?: number): number | undefined {
+  const [low, high] = speedsOf(aeroplane);
+  const spare = (speed: number) => surplus(aeroplane, speed);
+  const close = near === undefined ? undefined : bracketedRoot((speed) => spare(speed) ?? NaN, Math.max(low, near * 0.98), Math.min(high, near * 1.02), near * 1e-10);
+  return close ?? highestFall(spare, low, high);
 }
 
 /** Thrust at full throttle less level drag, N. */

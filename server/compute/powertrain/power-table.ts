@@ -1,5 +1,6 @@
 import { smoothCurve } from "../curve";
 import type { FlightPower } from "./in-flight";
+import type { RunResult } from "./run-at";
 
 /** All powerplants over a range of airspeeds, worked out once at some and smooth between. */
 export interface PowerTable {
@@ -12,12 +13,16 @@ export interface PowerTable {
 
 /** Fine enough for the little thrust of fast level flight, between braking and pulling. */
 const throttles = [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1];
-const places = 14;
+const places = 18;
 
 /** From rest, or any other speed, on. Against the running points themselves thrust is within 0.5 % of that at rest, power within 2 % (a test). */
-export function powerTable(power: FlightPower, from: number, to: number): PowerTable {
+export function* powerTableSteps(power: FlightPower, from: number, to: number): Generator<void, PowerTable> {
   const speeds = Array.from({ length: places }, (_, i) => from + ((to - from) * i) / (places - 1));
-  const runs = throttles.map((throttle) => speeds.map((speed) => power.run(speed, throttle)));
+  const runs: RunResult[][] = [];
+  for (const throttle of throttles) {
+    yield;
+    runs.push(speeds.map((speed) => power.run(speed, throttle)));
+  }
   const thrusts = runs.map((row) => smoothCurve(speeds, row.map((run) => power.forward(run))));
   const powers = runs.map((row) => smoothCurve(speeds, row.map((run) => power.drawn(run))));
   const inside = (speed: number) => speed >= from - 1e-9 * to && speed <= to * (1 + 1e-9);

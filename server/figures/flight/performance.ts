@@ -3,18 +3,18 @@ import { quantity, type Quantity } from "../../../grammar/units/quantity";
 import type { FlightModel, Loaded } from "../../compute/aircraft/flight-model";
 import type { FlightPoints } from "../../compute/aircraft/flight-points";
 import type { LevelTable } from "../../compute/aircraft/level-table";
-import { grassFriction, performanceOf, reserve, type Performance } from "../../compute/aircraft/performance";
+import { grassFriction, performanceOf, reserve, type Near, type Performance } from "../../compute/aircraft/performance";
 import { standardGravity } from "../../compute/constants";
 import { parasiteNotModelled } from "../../compute/drag/accounts";
-import type { Fed } from "../../compute/flight/on-charge";
 import { storeOf } from "../../compute/flight/store";
-import { flightPower, type FlightPower } from "../../compute/powertrain/in-flight";
-import { powerTable } from "../../compute/powertrain/power-table";
+import type { FlightPower } from "../../compute/powertrain/in-flight";
 import { settle } from "../../model/design/settle";
 import { across } from "../changes";
+import type { FedFrom } from "../facts";
 import type { Account, Input } from "../figure";
 import type { FigureSet } from "../figure-set";
 import type { Memory } from "../memory";
+import { powerIn } from "../power-tables";
 import { mapsIn } from "../propeller-maps";
 import type { Row } from "../series";
 import { named } from "../wing";
@@ -25,41 +25,38 @@ import { putPowered } from "./powered";
 export function* putPerformance(
   set: FigureSet, memory: Memory, model: FlightModel, loaded: Loaded, points: FlightPoints, table: LevelTable,
 ): Generator<void, void> {
-  const { powerplants, sources } = settle({ powerplants: set.loading.design.powerplants, sources: set.loading.design.sources });
-  const mapOf = mapsIn(memory);
-  const powerIn = (density: number) => flightPower({ powerplants, sources, air: { ...model.air, density }, state: "nominal", mapOf });
-  const power = powerIn(model.air.density);
-  yield;
+  const { powerplants, sources } = settle({ powerplants: set.design.powerplants, sources: set.design.sources });
+  const motors = yield* powerIn(memory, powerplants, sources, model.air, table.range[1]);
+  const power = motors?.at;
   const fed = power ? fedBy(power, points, table, sources) : [];
-  const flown = power && powerTable(power, 0, table.range[1]);
-  yield;
-  const work = (mass: number): Performance => {
+  const work = (mass: number, near?: Near): Performance => {
     const heavier = mass / loaded.mass;
     // Drag and stall of another weight: the same lift coefficients at other speeds.
     const stall = { ...points.stall, speed: points.stall.speed * Math.sqrt(heavier) };
     const drag: LevelTable["drag"] = (speed, loadFactor = 1) => table.drag(speed, loadFactor * heavier);
-    return performanceOf({ model, loaded: { ...loaded, mass }, points: { ...points, stall }, table: { ...table, drag }, power: flown, thrustIn: power && ((density) => powerIn(density)?.thrust), fed });
+    return performanceOf({ model, loaded: { ...loaded, mass }, points: { ...points, stall }, table: { ...table, drag }, power: motors?.table, thinAir: motors?.thinAir, fed }, near);
   };
   const nominal = work(loaded.mass);
-  set.facts.flight = { model, loaded, points, table, performance: nominal, ...(power && { power }) };
+  set.facts.flight = { model, loaded, points, table, performance: nominal, ...(motors && { power: motors.at, flown: motors.table, fed }) };
   yield;
   const mass = set.value("mass.total")!;
-  const of = yield* across({ middle: work, changes: [] }, { mass: { quantity: mass, step: 1e-3 * mass.value } }, (at, { mass: kg }) =>
-    numbersOf(kg === loaded.mass ? nominal : at(kg)));
+  const near: Near = { ...nominal, stallSpeed: points.stall.speed };
+  const of = yield* across({ middle: near, changes: [] }, { mass: { quantity: mass, step: 1e-3 * mass.value } }, (at, { mass: kg }) =>
+    numbersOf(kg === loaded.mass ? nominal : work(kg, at)));
   if (of) putFigures(set, nominal, power, of);
-  if (power) putPowered(set, model, loaded, points, table.drag(points.cruise.speed), power, powerplants, mapOf);
+  if (power) putPowered(set, model, loaded, points, table.drag(points.cruise.speed), power, powerplants, mapsIn(memory));
   putSeries(set, table, nominal);
 }
 
 /** Which share of the power each source gives, as at cruise. */
-function fedBy(power: FlightPower, { cruise }: FlightPoints, table: LevelTable, sources: readonly Parameters<typeof storeOf>[0][]): Fed[] {
+function fedBy(power: FlightPower, { cruise }: FlightPoints, table: LevelTable, sources: readonly Parameters<typeof storeOf>[0][]): FedFrom[] {
   const throttle = power.throttleFor(table.drag(cruise.speed) ?? NaN, cruise.speed) ?? 1;
   const runs = power.run(cruise.speed, throttle).sources;
   const whole = runs.reduce((sum, run) => sum + ("power" in run ? run.power : 0), 0);
-  return sources.flatMap((source): Fed[] => {
+  return sources.flatMap((source): FedFrom[] => {
     const store = storeOf(source);
     const run = runs.find(({ path }) => path === source.path);
-    return "missing" in store || !run || !("power" in run) || !(whole > 0) ? [] : [{ store, share: run.power / whole }];
+    return "missing" in store || !run || !("power" in run) || !(whole > 0) ? [] : [{ path: source.path, store, share: run.power / whole }];
   });
 }
 

@@ -1,7 +1,9 @@
 import { expect, it } from "vitest";
 import { atmosphere } from "../../../../server/compute/atmosphere/atmosphere";
 import { flightPower } from "../../../../server/compute/powertrain/in-flight";
-import { powerTable } from "../../../../server/compute/powertrain/power-table";
+import { powerTableSteps } from "../../../../server/compute/powertrain/power-table";
+import { thinAirSteps } from "../../../../server/compute/powertrain/thin-air";
+import { finished } from "../finished";
 import type { Powerplant, Source } from "../../../../server/model/design/power";
 
 const rpm = (Math.PI * 2) / 60;
@@ -13,7 +15,7 @@ const plant = (path: string, right: number): Powerplant => ({
 const sources: Source[] = [{ path: "pack", wired: "single", packs: [{ path: "pack", cells: 4, parallel: 1, chemistry: "lipo", capacity: 4 * 3600, usable: 0.8 }] }];
 const air = atmosphere({ altitude: 0 })!;
 const power = flightPower({ powerplants: [plant("left", -0.3), plant("right", 0.3)], sources, air, state: "nominal" })!;
-const table = powerTable(power, 0, 40);
+const table = finished(powerTableSteps(power, 0, 40));
 
 it("a table of powerplants is close to the running points themselves, between its places too", () => {
   const rest = power.thrust(0);
@@ -38,4 +40,16 @@ it("the run that gives a thrust gives just that thrust", () => {
   const throttle = power.throttleFor(3, 12)!;
   // Throttle is found to 1e-4 of its way.
   expect(Math.abs(power.thrust(12, throttle) - 3)).toBeLessThan(1e-3 * power.thrust(12));
+});
+
+it("thrust in thinner air is close to that of the running points in it, between its places too", () => {
+  const rest = power.thrust(0);
+  const thrustIn = (density: number) => flightPower({ powerplants: [plant("left", -0.3)], sources, air: { ...air, density }, state: "nominal" })!.thrust;
+  const thin = finished(thinAirSteps(thrustIn, air.density, 40));
+  for (const density of [0.3639, 0.41, 0.6, 0.87, 1.1, air.density]) {
+    const exact = thrustIn(density);
+    for (let speed = 0; speed <= 40; speed += 3.7) {
+      expect(Math.abs(thin(density)(speed) - exact(speed)), `${density} kg/m³, ${speed} m/s`).toBeLessThan(0.002 * rest);
+    }
+  }
 });
