@@ -1,4 +1,5 @@
 import type { Powerplant, Propeller, Source } from "../../model/design/power";
+import type { Air } from "../atmosphere/atmosphere";
 import { standardGravity } from "../constants";
 import type { FlightModel, Loaded } from "../aircraft/flight-model";
 import type { LevelTable } from "../aircraft/level-table";
@@ -13,37 +14,48 @@ import type { Asymmetry } from "./minimum-control-speed";
 import type { Plant, PlantLoad } from "./plant";
 import { washedStrips, windAcross } from "./washed-strips";
 
-export interface AsymmetryCase {
-  readonly model: Pick<FlightModel, "air" | "basis">;
-  readonly table: LevelTable;
-  readonly lateral: LateralAir;
+export interface RunsCase {
   readonly powerplants: readonly Powerplant[];
   readonly sources: readonly Source[];
+  readonly air: Air;
   readonly mapOf: (propeller: Propeller) => PropellerMap;
   /** Slowest and fastest speed asked for, m/s. */
   readonly speeds: readonly [low: number, high: number];
 }
 
+export interface AsymmetryCase {
+  readonly model: Pick<FlightModel, "air" | "basis">;
+  readonly table: LevelTable;
+  readonly lateral: LateralAir;
+  readonly powerplants: readonly Powerplant[];
+  readonly runs: FailedRuns;
+}
+
 /** Speeds at which powerplants are worked out; smooth between them. */
-const places = 16;
+const places = 20;
 
 type Curve = (speed: number) => number;
 
 /** What a powerplant gives over speed that does not hang on the weight: thrust, torque, and what air across its shaft adds for each m/s. */
-interface RunCurves {
+export interface RunCurves {
   readonly thrust: Curve;
   readonly torque: Curve;
   readonly force: Curve;
   readonly moment: Curve;
 }
 
-/**
- * The asymmetry of any weight, with just one powerplant dead. Live powerplants run at full throttle on half-charged packs; those on one source with a dead one have its
- * volts to themselves. The angle to the flight is that of level flight; below the stall, that at the stall, as is the lift.
- * Yields while it works out each powerplant.
- */
-export function* asymmetrySteps(given: AsymmetryCase): Generator<void, (loaded: Loaded) => Asymmetry> {
-  const { model: { air, basis }, table, lateral, powerplants, mapOf, speeds: [low, high] } = given;
+/** Powerplants over speed, one of them dead: neither the shape nor the weight they carry changes this. */
+export interface FailedRuns {
+  readonly speeds: RunsCase["speeds"];
+  /** By the dead one and the live one; nothing of those that don't run. */
+  readonly running: ReadonlyMap<string, ReadonlyMap<string, RunCurves>>;
+  /** Of each when dead, N. */
+  readonly drags: ReadonlyMap<string, Curve>;
+}
+
+/** Each dead in turn. Live powerplants run at full throttle on half-charged packs; those on one source with a dead one have its volts to themselves. */
+export function* failedRunsSteps(given: RunsCase): Generator<void, FailedRuns> {
+  const { powerplants, mapOf, air, speeds: [low, high] } = given;
   const speeds = Array.from({ length: places }, (_, i) => low * (high / low) ** (i / (places - 1)));
   const running = new Map<string, ReadonlyMap<string, RunCurves>>();
   const drags = new Map<string, Curve>();
@@ -56,6 +68,14 @@ export function* asymmetrySteps(given: AsymmetryCase): Generator<void, (loaded: 
     const area = smoothCurve(speeds, areas);
     drags.set(dead.path, (speed) => (area(speed) * air.density * speed ** 2) / 2);
   }
+  return { speeds: given.speeds, running, drags };
+}
+
+/**
+ * The asymmetry of any weight, with just one powerplant dead. The angle to the flight is that of level flight; below the stall, that at
+ * the stall, as is the lift.
+ */
+export function asymmetryOf({ model: { air, basis }, table, lateral, powerplants, runs: { running, drags, speeds: [low, high] } }: AsymmetryCase): (loaded: Loaded) => Asymmetry {
   const lifts = table.flights.map(({ state }) => state.liftCoefficient).reverse();
   const angleAt = smoothCurve(lifts, table.flights.map(({ state }) => state.angle).reverse());
   const most = lifts[lifts.length - 1];
@@ -96,7 +116,7 @@ function remembered(work: (speed: number, dead: string | undefined) => LateralFr
   };
 }
 
-function runCurves(live: readonly Powerplant[], { sources, model: { air }, mapOf }: AsymmetryCase, speeds: readonly number[]): Map<string, RunCurves> {
+function runCurves(live: readonly Powerplant[], { sources, air, mapOf }: RunsCase, speeds: readonly number[]): Map<string, RunCurves> {
   const runs = speeds.map((speed) => runAt({ powerplants: live, sources, air, state: "nominal", speed, mapOf }).powerplants);
   return new Map(live.flatMap((plant, i): [string, RunCurves][] => {
     const { propeller } = plant;
@@ -114,7 +134,7 @@ function runCurves(live: readonly Powerplant[], { sources, model: { air }, mapOf
 }
 
 /** With the part of the air that crosses the shaft from below. */
-function loadAt({ thrust, torque, force, moment }: RunCurves, { thrustAxis: axis }: Powerplant, speed: number, angle: number): PlantLoad {
+export function loadAt({ thrust, torque, force, moment }: RunCurves, { thrustAxis: axis }: Powerplant, speed: number, angle: number): PlantLoad {
   const across = windAcross(axis, speed, angle);
   // Up in the disc: what is left of z beside the shaft.
   const up = along([0, 0, 1], -axis[2], axis);

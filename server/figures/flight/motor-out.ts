@@ -1,5 +1,5 @@
 import type { Aeroplane } from "../../compute/flight/aeroplane";
-import { asymmetrySteps } from "../../compute/motor-out/asymmetry";
+import { asymmetryOf, failedRunsSteps } from "../../compute/motor-out/asymmetry";
 import { lateralAir, type LateralAir } from "../../compute/motor-out/lateral-air";
 import type { Asymmetry } from "../../compute/motor-out/minimum-control-speed";
 import { criticalMotor, motorOut, type MotorOut } from "../../compute/motor-out/motor-out";
@@ -8,6 +8,7 @@ import { settle } from "../../model/design/settle";
 import { across } from "../changes";
 import type { FigureSet } from "../figure-set";
 import type { Memory } from "../memory";
+import { placeless, rungAbove, rungBelow } from "../power-tables";
 import { mapsIn } from "../propeller-maps";
 import type { Row } from "../series";
 import { putFailure } from "./failures";
@@ -25,7 +26,7 @@ interface Worked {
 export function* putMotorOut(set: FigureSet, memory: Memory): Generator<void, void> {
   const { flight, side } = set.facts;
   const { powerplants, sources, surfaces } = settle({
-    powerplants: set.loading.design.powerplants, sources: set.loading.design.sources, surfaces: set.loading.design.surfaces,
+    powerplants: set.design.powerplants, sources: set.design.sources, surfaces: set.loading.design.surfaces,
   });
   const mass = set.value("mass.total");
   if (powerplants.length < 2 || !flight?.power || !side || !mass) return;
@@ -34,14 +35,15 @@ export function* putMotorOut(set: FigureSet, memory: Memory): Generator<void, vo
   const lateral = lateralAir(side, surfaces, loaded);
   if (!lateral.yaw) return;
   yield;
-  const mapOf = mapsIn(memory);
   // Beyond the top speed propellers brake: no failure is held there.
   const high = Math.min(table.range[1], Math.max(performance?.topSpeed ?? Infinity, 1.3 * stall.speed));
-  const asymmetryOf = yield* asymmetrySteps({ model, table, lateral, powerplants, sources, mapOf, speeds: [slowest * stall.speed, high] });
+  const given = { powerplants: placeless(powerplants), sources, air: model.air, speeds: [rungBelow(slowest * stall.speed), rungAbove(high)] as const };
+  const runs = yield* memory.recallSteps("motors with one dead", given, () => failedRunsSteps({ ...given, mapOf: mapsIn(memory) }));
+  const asymmetryAt = asymmetryOf({ model, table, lateral, powerplants, runs });
   const prepared = (kg: number) => {
     const heavier = kg / loaded.mass;
     const stallSpeed = stall.speed * Math.sqrt(heavier);
-    const asymmetry = asymmetryOf({ ...loaded, mass: kg });
+    const asymmetry = asymmetryAt({ ...loaded, mass: kg });
     const aeroplane: Aeroplane = {
       mass: kg, density: model.air.density, stallSpeed, searched: [stallSpeed, high], drag: (speed, loadFactor = 1) => table.drag(speed, loadFactor * heavier),
     };
