@@ -5,6 +5,7 @@ import type { LateralCoefficients } from "../derivatives/lateral";
 import type { LateralLoads } from "../lattice/lateral-flow";
 import type { LateralStrip } from "../lattice/lateral-strips";
 import type { LateralBalance, LateralFrame } from "./balance";
+import { turnedLoads, type TurnedLoads } from "./swirl";
 
 /** What sideslip and controls do across the plane of symmetry, about one balance point. */
 export interface LateralAir {
@@ -13,6 +14,8 @@ export interface LateralAir {
   readonly strips: readonly LateralStrip[];
   /** At a lift coefficient, with some of `strips` in the slipstream of propellers. */
   readonly frame: (lift: number, washed?: readonly Washed[]) => Pick<LateralFrame, "area" | "span" | "sideslip" | "aileron" | "rudder">;
+  /** What strips turned by themselves do, as those that meet a propeller's swirl are. */
+  readonly turned: TurnedLoads;
   /** What sideslip and controls drag over dynamic pressure, m²: induced by what differs between the sides, and of the turned controls. */
   readonly dragArea: (held: Pick<LateralBalance, "sideslip" | "aileron" | "rudder">) => number;
 }
@@ -66,7 +69,7 @@ export function lateralAir(side: Side, surfaces: readonly Surface[], about: { re
   const products = circulations.map((a) => circulations.map((b) => (a && b ? flow.drag(a, b) : 0)));
   return {
     ...(roll && { roll }), ...(yaw && { yaw }),
-    strips: flow.strips,
+    strips: flow.strips, turned: turnedLoads(flow, about),
     frame: (lift, washed = []) => ({
       area, span, sideslip: more(slip(lift), blown, washed, "speed"),
       ...(ailerons && { aileron: ailerons.steering(lift, washed) }), ...(rudders && { rudder: rudders.steering(lift, washed) }),

@@ -26,7 +26,7 @@ export interface PlantLoad {
   readonly bladeOffset?: number;
   /** In the disc, up, N: above 0 with the shaft nose up to the air. */
   readonly normalForce?: number;
-  /** What its slipstream does to wing and fin: swirl, and lift it adds to the wing behind it. */
+  /** What the swirl of its slipstream does to fins and tailplanes, about axes along and across the flight. */
   readonly slipstream?: Lateral;
 }
 
@@ -89,7 +89,7 @@ export function deadLoad(plant: Plant, balance: Vec3, speed: number, angle = 0):
  */
 export function plantLoads(plants: readonly Plant[], dead: readonly string[], balance: Vec3, speed: number, angle = 0): Contribution[] | undefined {
   const each = plants.map((plant) => (dead.includes(plant.path) ? deadLoad(plant, balance, speed, angle) : runningLoads(plant, balance, speed, dead)));
-  return each.every((one) => one !== undefined) ? each.flat().map((one) => ({ ...one, ...turned(one, angle) })) : undefined;
+  return each.every((one) => one !== undefined) ? each.flat().map((one) => (one.cause === "slipstream" ? one : { ...one, ...turned(one, angle) })) : undefined;
 }
 
 function turned({ side, roll, yaw }: Lateral, angle: number): Lateral {

@@ -19,26 +19,46 @@ export function windAcross(axis: Vec3, speed: number, angle: number): Vec3 {
   return along(wind, -dot(wind, axis), axis);
 }
 
+/** The slipstream where it passes a point. */
+export interface Passing {
+  /** m */
+  readonly radius: number;
+  /** Along the shaft, m/s. */
+  readonly velocity: number;
+  /** From its middle to the point, across the shaft, m. */
+  readonly beside: Vec3;
+}
+
 /**
- * Fins and tailplanes behind a propeller, by strips. Its slipstream leaves along the shaft and drifts with the air across it; it is
- * as wide as momentum has it there. Sideslip does not move it, nor does a body in it.
+ * The slipstream of a pulling propeller: it leaves along the shaft and drifts with the air across it, as wide as momentum has it.
+ * Undefined without one; at a point ahead of the disc too.
  */
-export function washedStrips(
-  strips: readonly LateralStrip[], { hub, thrustAxis: axis, propeller }: Powerplant, load: { readonly thrust: number; readonly torque: number },
-  { speed, angle, density }: Wind,
-): Washed[] {
+export function slipstreamOf(
+  { hub, thrustAxis: axis, propeller }: Powerplant, load: { readonly thrust: number; readonly torque: number }, { speed, angle, density }: Wind,
+): ((point: Vec3) => Passing | undefined) | undefined {
   const ahead = -axis[0] * speed * Math.cos(angle) - axis[2] * speed * Math.sin(angle);
-  if (!propeller || !(ahead > 0) || !(load.thrust > 0)) return [];
+  if (!propeller || !(ahead > 0) || !(load.thrust > 0)) return undefined;
   const across = windAcross(axis, speed, angle);
-  return strips.flatMap(({ kind, x, y, z, length }, strip): Washed[] => {
-    if (kind !== "fin" && kind !== "tailplane") return [];
-    const from = minus([x, y, z], hub);
+  return (point) => {
+    const from = minus(point, hub);
     const distance = -dot(from, axis);
-    if (!(distance > 0)) return [];
+    if (!(distance > 0)) return undefined;
     const { radius, velocity } = slipstream({ load, diameter: propeller.diameter, speed: ahead, density, distance });
-    const beside = along(along(from, distance, axis), -distance / velocity, across);
-    const share = Math.min(1, Math.max(0, 0.5 + (radius - Math.sqrt(dot(beside, beside))) / length));
-    const ratio = velocity / speed;
+    return { radius, velocity, beside: along(along(from, distance, axis), -distance / velocity, across) };
+  };
+}
+
+/** Fins and tailplanes behind a propeller, by strips. Sideslip does not move its slipstream, nor does a body in it. */
+export function washedStrips(
+  strips: readonly LateralStrip[], plant: Powerplant, load: { readonly thrust: number; readonly torque: number }, wind: Wind,
+): Washed[] {
+  const passing = slipstreamOf(plant, load, wind);
+  if (!passing) return [];
+  return strips.flatMap(({ kind, x, y, z, length }, strip): Washed[] => {
+    const at = kind === "fin" || kind === "tailplane" ? passing([x, y, z]) : undefined;
+    if (!at) return [];
+    const share = Math.min(1, Math.max(0, 0.5 + (at.radius - Math.sqrt(dot(at.beside, at.beside))) / length));
+    const ratio = at.velocity / wind.speed;
     return share > 0 && ratio > 1 ? [{ strip, speed: share * (ratio - 1), pressure: share * (ratio ** 2 - 1) }] : [];
   });
 }

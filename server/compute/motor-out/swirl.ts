@@ -1,0 +1,95 @@
+import type { Vec3 } from "../../model/design/geometry";
+import type { Powerplant } from "../../model/design/power";
+import { along, dot } from "../convex/shapes";
+import { swirlSpeed, type TorqueSpread } from "../propeller/swirl";
+import type { LateralFlow, LateralLoads } from "../lattice/lateral-flow";
+import type { LateralStrip } from "../lattice/lateral-strips";
+import type { Washed } from "./lateral-air";
+import { slipstreamOf, type Wind } from "./washed-strips";
+
+/** A strip that meets the air at an angle of its own: towards its normal, rad of the flight's speed. */
+export interface Turned {
+  readonly strip: number;
+  readonly slope: number;
+}
+
+/** Places along a strip at which the swirl is asked for. */
+const places = 7;
+
+/**
+ * The angles at which fins and tailplanes meet the swirl of a propeller's slipstream: from the side on a fin, opposite on the two
+ * halves of a tailplane. Where a strip lies partly in the slipstream, or across its middle, the mean along it.
+ */
+export function swirlAngles(
+  strips: readonly LateralStrip[], plant: Powerplant, load: { readonly thrust: number; readonly torque: number; readonly spread?: TorqueSpread }, wind: Wind,
+): Turned[] {
+  const passing = slipstreamOf(plant, load, wind);
+  const { spread, torque } = load;
+  if (!passing || !spread) return [];
+  const sense = plant.propeller?.clockwise === false ? -1 : 1;
+  /** Speed of the swirl along a normal. */
+  const towards = (point: Vec3, normal: Vec3): number => {
+    const at = passing(point);
+    const distance = at ? Math.sqrt(dot(at.beside, at.beside)) : 0;
+    if (!at || distance === 0) return 0;
+    const flux = wind.density * Math.PI * at.radius ** 2 * at.velocity;
+    const [ax, ay, az] = plant.thrustAxis;
+    const [x, y, z] = at.beside;
+    const around: Vec3 = [ay * z - az * y, az * x - ax * z, ax * y - ay * x];
+    return (sense * swirlSpeed({ spread, torque, flux, radius: at.radius }, distance) * dot(around, normal)) / distance;
+  };
+  return strips.flatMap(({ kind, x, y, z, ny, length }, strip): Turned[] => {
+    if (kind !== "fin" && kind !== "tailplane") return [];
+    const nz = Math.sqrt(Math.max(0, 1 - ny * ny));
+    const mean = Array.from({ length: places }, (_, i) => {
+      const by = ((i + 0.5) / places - 0.5) * length;
+      return towards(along([x, y, z], by, [0, nz, -ny]), [0, ny, nz]);
+    }).reduce((sum, one) => sum + one / places, 0);
+    return mean === 0 ? [] : [{ strip, slope: -mean / wind.speed }];
+  });
+}
+
+/**
+ * What some strips that are turned by themselves do across the plane of symmetry over the flight's dynamic pressure, those in `washed` at
+ * the speed of their air, while the whole lifts `lift` m².
+ */
+export type TurnedLoads = (turned: readonly Turned[], washed: readonly Washed[], lift: number) => LateralLoads;
+
+interface Response {
+  /** Over dynamic pressure without lift, and for each m² of it. */
+  readonly still: LateralLoads;
+  readonly lifting: LateralLoads;
+  readonly own: readonly LateralLoads[];
+}
+
+/** Each strip's own response is solved when it is first asked for. */
+export function turnedLoads(flow: LateralFlow, about: { readonly x: number; readonly z: number }): TurnedLoads {
+  const { strips, rows } = flow;
+  const known = new Map<number, Response>();
+  /** To a strip and its image turned by one radian opposite ways. */
+  const respond = (solved: number): Response => {
+    const slopes = new Float64Array(strips.length * rows);
+    strips.forEach((one, s) => { if (one.solved === solved) slopes.fill(one.image ? -1 : 1, s * rows, (s + 1) * rows); });
+    const { circulation, loads } = flow.bend(slopes);
+    const [still, lifting] = [loads(0, about), loads(1, about)];
+    return { still, lifting, own: flow.stripLoads(circulation, about) };
+  };
+  const twice = new Set(strips.filter(({ image }) => image).map(({ solved }) => solved));
+  return (turned, washed, lift) => {
+    const odd = new Map<number, number>();
+    for (const { strip, slope } of turned) {
+      const { solved, image } = strips[strip];
+      odd.set(solved, (odd.get(solved) ?? 0) + ((image ? -1 : 1) * slope) / (twice.has(solved) ? 2 : 1));
+    }
+    const sum = { side: 0, roll: 0, yaw: 0 };
+    for (const [solved, slope] of odd) {
+      const response = known.get(solved) ?? respond(solved);
+      known.set(solved, response);
+      for (const of of ["side", "roll", "yaw"] as const) {
+        const still = response.still[of] + lift * (response.lifting[of] - response.still[of]);
+        sum[of] += slope * washed.reduce((total, one) => total + one.speed * response.own[strips[one.strip].solved][of], still);
+      }
+    }
+    return sum;
+  };
+}
