@@ -21,7 +21,7 @@ const legProperties = named({
   distance: property.quantity("length", { text: "How far it goes over level ground, in still air.", example: "1.2 km", range: positive }),
   height: property.quantity("length", { text: "How much height it gains, or loses gliding or sinking, as its size.", example: "100 m", range: positive }),
   speed: property.quantityOr("speed", legSpeeds, {
-    text: "Its airspeed, or the name of one that follows from the aircraft.", example: "16 m/s", default: "best_climb at full throttle, best_glide gliding, else cruise",
+    text: "Its airspeed, or the name of one that follows from the aircraft; of these none lies under 1.3 × the stall in its bank.", example: "16 m/s", default: "best_climb at full throttle, best_glide gliding, else cruise",
     range: positive,
   }),
   climb: property.quantityOr("speed", ["full"], {

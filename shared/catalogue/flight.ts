@@ -36,4 +36,8 @@ export const flightEntries: readonly FigureEntry[] = [
   { name: "flight.landing_run", title: "Landing run", dimension: "length", style: "distance", text: "From touching down at 1.15 × stall on grass without wind or brakes; absent without wheels." },
   { name: "flight.turn_radius", title: "Turn radius", dimension: "length", style: "distance", text: "Level turn at 45° of bank and 1.3 × stall." },
   { name: "flight.ceiling", title: "Ceiling", dimension: "length", style: "distance", text: "Height over the sea where the best climb has faded to 100 ft/min." },
+  { name: "flight.sortie.<path>.charge_left", title: "Charge left after a sortie", dimension: "ratio", style: "share", text: "Share of its capacity left in the emptiest flight pack at the sortie's end, from full." },
+  { name: "flight.sortie.<path>.charge_used", title: "Charge used by a sortie", dimension: "charge", text: "What the flight packs give on all its legs together." },
+  { name: "flight.sortie.<path>.time", title: "Time of a sortie", dimension: "time", text: "From its first leg to its last." },
+  { name: "flight.sortie.<path>.distance", title: "Distance of a sortie", dimension: "length", style: "distance", text: "Way over level ground of all its legs, in still air." },
 ];

@@ -8,6 +8,7 @@ export function flightAbsence(name: string, set: FigureSet, power: (set: FigureS
   const { design } = set.loading;
   const { flight, side } = set.facts;
   const [group] = name.split(".");
+  if (name.startsWith("flight.sortie.")) return sortieAbsence(name, set, power);
   const rests = ["flight", "trim", "modes"].includes(group) || /^(aero\.(drag_parasite|lift_max|stall_station)|wing\.reynolds|stability\.(cg_forward|static_margin_powered))/.test(name) ||
     name === "power.thrust_margin";
   if (!rests || !set.facts.mass || !set.facts.pitch) return undefined;
@@ -28,4 +29,19 @@ export function flightAbsence(name: string, set: FigureSet, power: (set: FigureS
     return flight.power ? "thrust and drag do not meet in the speeds looked at, or thrust is too small" : power(set);
   }
   return undefined;
+}
+
+function sortieAbsence(name: string, set: FigureSet, power: (set: FigureSet) => string): string | undefined {
+  const path = name.split(".").slice(2, -1).join(".");
+  const { sorties } = set.loading.design;
+  if (!sorties.some((plan) => plan.path === path)) {
+    return sorties.length > 0 ? `no sortie of that name is flown in this loading; there ${sorties.length === 1 ? "is" : "are"} ${sorties.map((plan) => plan.path).join(", ")}`
+      : "no sortie is flown in this loading, or a leg of it has a mistake";
+  }
+  if (!set.facts.mass || !set.facts.pitch) return undefined;
+  if (!set.facts.flight) return "it can't be flown level: a section has no polar, or no control holds it";
+  const flown = set.facts.sorties?.find(({ plan }) => plan.path === path)?.flown;
+  if (!flown) return power(set);
+  if (flown.ended) return `leg ${flown.legs[flown.legs.length - 1].leg.name} can't be flown to its end; pack_drained tells why`;
+  return /charge/.test(name) ? "no pack feeds a motor" : undefined;
 }

@@ -3,6 +3,10 @@ import type { FlightPoints } from "../../compute/aircraft/flight-points";
 import { stripAir } from "../../compute/aircraft/air-at";
 import { stateOf } from "../../compute/aircraft/air-state";
 import type { LevelTable } from "../../compute/aircraft/level-table";
+import { reserve } from "../../compute/aircraft/performance";
+import type { Aeroplane } from "../../compute/flight/aeroplane";
+import { levelOnCharge } from "../../compute/flight/on-charge";
+import type { Facts, SortieFlown } from "../facts";
 import type { FigureSet } from "../figure-set";
 import type { Row } from "../series";
 import { wingLimit } from "./points";
@@ -65,3 +69,31 @@ function putMargin(set: FigureSet, { pitch }: FlightModel, { x }: Loaded, { forw
   });
 }
 
+/** Time and distance on the usable charge less the reserve, level at each speed. */
+export function putEndurance(set: FigureSet, aeroplane: Aeroplane, { table: { flights }, fed = [] }: NonNullable<Facts["flight"]>): void {
+  const level = flights.map(({ speed }) => levelOnCharge(aeroplane, speed, fed, { reserve }));
+  set.putSeries({
+    name: "flight.endurance", title: "Time and distance on the charge in level flight over speed",
+    x: { title: "Speed", dimension: "speed", values: flights.map(({ speed }) => speed) },
+    lines: [
+      { title: "Time", dimension: "time", values: level.map((flight) => flight?.time) },
+      { title: "Distance", dimension: "length", style: "distance", values: level.map((flight) => flight?.distance) },
+    ],
+  });
+}
+
+/** From the beginning of a sortie to its end, straight between the ends of its legs. */
+export function putSortieSeries(set: FigureSet, { plan: { path }, flown: { legs } }: SortieFlown): void {
+  const summed = (start: number, of: (leg: (typeof legs)[number]) => number): number[] =>
+    legs.reduce((all, leg) => [...all, all[all.length - 1] + of(leg)], [start]);
+  set.putSeries({
+    name: `flight.sortie.${path}`, title: `Sortie ${path}`, x: { title: "Time", dimension: "time", values: summed(0, ({ time }) => time) },
+    lines: [
+      {
+        title: "Charge left", dimension: "ratio", style: "share",
+        values: legs.some(({ stores }) => stores.length > 0) ? [1, ...legs.map(({ stores }) => Math.min(...stores.map(({ charge }) => charge)))] : [],
+      },
+      { title: "Height", dimension: "length", style: "distance", values: summed(0, ({ height }) => height) },
+    ],
+  });
+}

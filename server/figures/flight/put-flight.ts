@@ -12,6 +12,7 @@ import { putModes } from "./modes";
 import { putMotorOut } from "./motor-out";
 import { putPerformance } from "./performance";
 import { pointNumbers, putPoints } from "./points";
+import { putSorties } from "./sortie";
 import { putTrim, trimNumbers } from "./trim";
 
 /**
@@ -54,5 +55,6 @@ export function* putFlight(set: FigureSet, memory: Memory, sections: SectionsAir
   putFlightSeries(set, middle, loaded, nominal, table);
   yield;
   yield* putPerformance(set, memory, middle, loaded, nominal, table);
+  yield* putSorties(set);
   yield* putMotorOut(set, memory);
 }

@@ -2,11 +2,12 @@ import { dimensions } from "../../../grammar/units/dimension";
 import { plain, quantity, type Quantity } from "../../../grammar/units/quantity";
 import type { AirframeClass, Design } from "../design/design";
 import type { Body, Load, Member, Receiver, Surface, Wheel } from "../design/geometry";
-import type { Powerplant, Source } from "../design/power";
+import type { Bench, Powerplant, Source } from "../design/power";
 import type { Instance } from "../resolve/instance";
 import { copies, pathIn, placements, root as rootFrame, type Frame } from "./frame";
 import { buildPart, isBuilt } from "./part";
 import type { Reader } from "./reader";
+import { buildSorties } from "./sorties";
 import { surfaceKinds } from "./surfaces";
 
 /** A design being put together: the lists fill as blocks are met. */
@@ -19,6 +20,7 @@ interface Lists {
   readonly receivers: Receiver[];
   readonly sources: Source<Quantity>[];
   readonly powerplants: Powerplant<Quantity>[];
+  readonly benches: Bench<Quantity>[];
   readonly removable: string[];
   readonly broken: Instance[];
   /** The block each part came from, by the part's path. */
@@ -38,12 +40,12 @@ export type LeftOut = (path: string, optional: boolean) => boolean;
 /** All parts of a design with every copy written out, less what the loading, if there is one, leaves out. */
 export function buildDesign(root: Instance, reader: Reader, leftOut: LeftOut, loading?: Instance): BuiltDesign {
   const lists: Lists = {
-    surfaces: [], bodies: [], members: [], loads: [], wheels: [], receivers: [], sources: [], powerplants: [],
+    surfaces: [], bodies: [], members: [], loads: [], wheels: [], receivers: [], sources: [], powerplants: [], benches: [],
     removable: [], broken: [], blocks: new Map(),
   };
   collect(root, reader, rootFrame, leftOut, lists);
   const { broken, blocks, ...parts } = lists;
-  return { design: { ...wholeOf(root, reader, loading), ...parts }, broken, blocks };
+  return { design: { ...wholeOf(root, reader, loading), ...parts, sorties: buildSorties(root, reader, loading) }, broken, blocks };
 }
 
 const noAllowance = plain(0);
@@ -97,7 +99,7 @@ function add(block: Instance, reader: Reader, frame: Frame, leftOut: LeftOut, li
   for (const name of partLists) for (const one of built[name] ?? []) (lists[name] as unknown[]).push(one);
 }
 
-const partLists = ["surfaces", "bodies", "members", "loads", "wheels", "receivers", "sources", "powerplants"] as const;
+const partLists = ["surfaces", "bodies", "members", "loads", "wheels", "receivers", "sources", "powerplants", "benches"] as const;
 
 /** May a loading leave it out? Also groups of parts, and each part of a powerplant. */
 export const isPart = (kind: string): boolean => isBuilt(kind) || ["place", "gear", "motor", "propeller", "fan", "esc"].includes(kind);

@@ -1,6 +1,7 @@
 import type { Quantity } from "../../../grammar/units/quantity";
 import type { Body, Load, Member, Receiver, Surface, Wheel } from "./geometry";
-import type { Powerplant, Source } from "./power";
+import type { Bench, Powerplant, Source } from "./power";
+import type { PlannedSortie } from "./sortie";
 
 export type AirframeClass =
   | "trainer" | "sport" | "aerobatic" | "glider" | "motor_glider" | "tailless"
@@ -31,6 +32,9 @@ export interface Design<N = number> {
   readonly receivers: readonly Receiver[];
   readonly sources: readonly Source<N>[];
   readonly powerplants: readonly Powerplant<N>[];
+  readonly benches: readonly Bench<N>[];
+  /** Flown in this loading. */
+  readonly sorties: readonly PlannedSortie<N>[];
   /** Paths of parts that are batteries or optional: `mass.empty` leaves them out. */
   readonly removable: readonly string[];
 }

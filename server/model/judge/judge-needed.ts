@@ -6,9 +6,10 @@ import type { Fix } from "../../../shared/finding";
 import { bodyKinds } from "../build/bodies";
 import type { Problems } from "../problems";
 import { pathOf, type Instance } from "../resolve/instance";
-import { andList } from "../words";
+import { andList, orList } from "../words";
 import { entriesOf } from "./entries";
 import { insertInto } from "./insert";
+import { judgeLeg, judgeSortie } from "./judge-sortie";
 
 const isSurface = (kind: string) => (surfaceKinds as readonly string[]).includes(kind);
 
@@ -24,8 +25,11 @@ export function judgeNeeded(block: Instance, node: BlockNode, kind: Kind, meant:
   const span = node.name ?? node.kind;
   if (missing.length > 0) {
     const names = andList(missing.map((p) => p.name));
-    problems.add("missing_property", "error", block.file, span, `${titleOf(block)} needs ${names}`, fill(block, node, names, missing));
+    const said = block.kind === "leg" ? orList(["time", "distance", "height"]) : names;
+    problems.add("missing_property", "error", block.file, span, `${titleOf(block)} needs ${said}`, fill(block, node, names, missing));
   }
+  if (block.kind === "sortie") judgeSortie(block, node, titleOf(block), there, problems);
+  if (block.kind === "leg") judgeLeg(block, node, titleOf(block), there, problems);
   if (isSurface(block.kind)) judgeSurface(block, node, there, problems);
   if (bodyKinds.has(block.kind) && inside.filter((k) => k === "station").length === 1 && !(there.has("length") && there.has("width"))) {
     problems.add("missing_property", "error", block.file, span, `${titleOf(block)} has one station; its outline takes two or more, or length and width`);
