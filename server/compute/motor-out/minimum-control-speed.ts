@@ -35,20 +35,25 @@ export interface ControlSpeed {
   readonly below?: true;
 }
 
-const places = 48;
+const places = 24;
+
+/** How far about a control speed close by another is looked for first, as a share. */
+const vicinity = 0.01;
 
 /**
  * The minimum control speed in steady flight, with rudder, ailerons, sideslip and bank each within its limit and live powerplants at full
  * throttle (after 14 CFR 23.149, whose speed also holds a sudden failure). Searched from `high`, or the fastest speed known below it, down
- * to `low`; undefined where it can't be held at the fastest either.
+ * to `low`; undefined where it can't be held at the fastest either. `near`: that of an aircraft much like it, to look about first.
  */
-export function minimumControlSpeed(asymmetry: Asymmetry, dead: readonly string[], low: number, high: number): ControlSpeed | undefined {
+export function minimumControlSpeed(asymmetry: Asymmetry, dead: readonly string[], low: number, high: number, near?: ControlSpeed): ControlSpeed | undefined {
   if (!(low > 0 && high > low)) return undefined;
   const over = (speed: number) => { const held = heldAt(asymmetry, dead, speed); return held ? held.use - 1 : NaN; };
   const result = (speed: number, below: boolean): ControlSpeed | undefined => {
     const held = heldAt(asymmetry, dead, speed);
     return held && { speed, held, ...(below && { below: true as const }) };
   };
+  const close = near && !near.below ? bracketedRoot(over, near.speed * (1 - vicinity), near.speed * (1 + vicinity), 1e-9 * near.speed) : undefined;
+  if (close !== undefined) return result(close, false);
   let held: number | undefined;
   for (let i = places; i >= 0; i--) {
     const speed = i === 0 ? low : i === places ? high : low * (high / low) ** (i / places);

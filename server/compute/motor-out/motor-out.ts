@@ -1,7 +1,7 @@
 import { smoothCurve } from "../curve";
 import { speedsOf, type Aeroplane } from "../flight/aeroplane";
 import { topSpeed } from "../flight/level";
-import { fastestClimb, type BestPath } from "../flight/path";
+import { fastestClimb, steadyPath, type BestPath } from "../flight/path";
 import { heldAt, minimumControlSpeed, type Asymmetry, type ControlSpeed, type Held } from "./minimum-control-speed";
 import { together, type Cause } from "./plant";
 
@@ -21,21 +21,33 @@ const slowest = 0.5;
 
 /**
  * One powerplant dead. `aeroplane` gives weight, stall and drag; thrust is that of the live ones, forward, less the dead one's drag. The
- * drag of rudder, ailerons and sideslip is `trimDrag` (N, of a balance), none when absent.
+ * drag of rudder, ailerons and sideslip is `trimDrag` (N, of a balance), none when absent. `near`: that of the same aircraft with nearly the
+ * same weight, and its stall speed: it climbs best at its speed, grown with the stall's, to first order.
  */
-export function motorOut(asymmetry: Asymmetry, aeroplane: Aeroplane, path: string, trimDrag?: (held: Held) => number): MotorOut {
+export function motorOut(
+  asymmetry: Asymmetry, aeroplane: Aeroplane, path: string, trimDrag?: (held: Held) => number, near?: MotorOut & { readonly stallSpeed: number },
+): MotorOut {
   const { stallSpeed } = aeroplane;
   // Beyond the top speed propellers brake: no failure is held there.
   const high = topSpeed(aeroplane) ?? speedsOf(aeroplane)[1];
-  const control = minimumControlSpeed(asymmetry, [path], slowest * stallSpeed, high);
+  const control = minimumControlSpeed(asymmetry, [path], slowest * stallSpeed, high, near?.control);
   const atLiftOff = flown(asymmetry, path, 1.2 * stallSpeed);
   const low = Math.max(stallSpeed, control?.speed ?? Infinity);
-  const climb = low < high ? fastestClimb(crippled(asymmetry, aeroplane, path, [low, high], trimDrag)) : undefined;
-  return { path, ...(control && { control }), ...(atLiftOff && { atLiftOff }), ...(climb && { climb }) };
+  const best: Pick<BestPath, "speed" | "end"> | undefined = near?.climb ? { speed: Math.max(low, (near.climb.speed * stallSpeed) / near.stallSpeed) }
+    : low < high ? fastestClimb(crippled(asymmetry, aeroplane, path, [low, high], trimDrag)) : undefined;
+  const climb = best && crippledClimb(asymmetry, aeroplane, path, best.speed, trimDrag);
+  return { path, ...(control && { control }), ...(atLiftOff && { atLiftOff }), ...(climb && { climb: { ...climb, ...(best.end && { end: best.end }) } }) };
 }
 
 /** Speeds at which thrust and the drag of holding it straight are worked out; between them they are smooth. */
 const places = 16;
+
+/** At one speed. */
+function crippledClimb(asymmetry: Asymmetry, aeroplane: Aeroplane, path: string, speed: number, trimDrag?: (held: Held) => number): BestPath | undefined {
+  const thrust = leftThrust(asymmetry, path, speed);
+  const held = trimDrag && flown(asymmetry, path, speed);
+  return thrust === undefined || (trimDrag && !held) ? undefined : steadyPath(aeroplane, speed, thrust - (held && trimDrag ? trimDrag(held) : 0));
+}
 
 /** The aircraft on its live powerplants, over the speeds at which it can be held straight. */
 function crippled(

@@ -48,7 +48,8 @@ export function* putMotorOut(set: FigureSet, memory: Memory): Generator<void, vo
       mass: kg, density: model.air.density, stallSpeed, searched: [stallSpeed, high], drag: (speed, loadFactor = 1) => table.drag(speed, loadFactor * heavier),
     };
     const pressure = (speed: number) => (model.air.density * speed ** 2) / 2;
-    const failure = (path: string) => motorOut(asymmetry, aeroplane, path, (held) => pressure(held.speed) * lateral.dragArea(held));
+    const failure = (path: string, near?: MotorOut) =>
+      motorOut(asymmetry, aeroplane, path, (held) => pressure(held.speed) * lateral.dragArea(held), near && { ...near, stallSpeed: stall.speed });
     return { asymmetry, stallSpeed, failure };
   };
   const { failure, ...nominalCase } = prepared(loaded.mass);
@@ -60,7 +61,7 @@ export function* putMotorOut(set: FigureSet, memory: Memory): Generator<void, vo
   const nominal: Worked = { ...nominalCase, each };
   const work = (kg: number): Worked => {
     const at = prepared(kg);
-    return { ...at, each: powerplants.map(({ path }) => at.failure(path)) };
+    return { ...at, each: nominal.each.map((one) => at.failure(one.path, one)) };
   };
   yield;
   const critical = criticalMotor(nominal.asymmetry, nominal.stallSpeed);
