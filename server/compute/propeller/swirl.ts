@@ -1,7 +1,8 @@
+import type { Propeller } from "../../model/design/power";
 import type { Air } from "../atmosphere/atmosphere";
 import { bladeOf } from "./blade";
+import { interpolate } from "./blade-types";
 import { elementLoad } from "./element-load";
-import type { Propeller } from "../../model/design/power";
 
 /** Torque for each share of the radius, over the whole torque: from 0 at the hub to 1 at the tip it adds up to 1. */
 export type TorqueSpread = (share: number) => number;
@@ -15,16 +16,15 @@ export function torqueSpread(
 ): TorqueSpread | undefined {
   const blade = bladeOf(propeller);
   const tip = propeller.diameter / 2;
-  const rings = blade.elements.map((element) => ({
-    share: element.radius / tip, from: (element.radius - element.width / 2) / tip, to: (element.radius + element.width / 2) / tip,
-    torque: elementLoad(blade, element, rotation, speed, air).torque,
-  }));
-  const whole = rings.reduce((sum, { torque }) => sum + torque, 0);
+  const root = blade.elements[0].radius - blade.elements[0].width / 2;
+  const rings = blade.elements.map((element) =>
+    ({ share: element.radius / tip, dense: elementLoad(blade, element, rotation, speed, air).torque / element.width }));
+  const line = [{ share: root / tip, dense: 0 }, ...rings, { share: 1, dense: 0 }];
+  const whole = line.slice(1).reduce((sum, { share, dense }, i) => sum + ((share - line[i].share) * (dense + line[i].dense)) / 2, 0);
   if (!(whole > 0)) return undefined;
-  return (share) => {
-    const ring = rings.find(({ from, to }) => share >= from && share < to);
-    return ring ? ring.torque / (whole * (ring.to - ring.from)) : 0;
-  };
+  const shares = line.map(({ share }) => share);
+  const values = line.map(({ dense }) => dense / whole);
+  return (share) => (share <= shares[0] || share >= 1 ? 0 : interpolate(shares, values, share));
 }
 
 export interface TurningAir {
