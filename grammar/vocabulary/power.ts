@@ -97,6 +97,10 @@ const benchProperties = named({
   amps: property.quantity("current", { text: "Current drawn.", example: "38 A", range: notNegative }),
   rpm: property.quantity("rotation", { text: "Speed of the propeller.", example: "8900 rpm", range: positive }),
   thrust: property.quantity("force", { text: "Thrust on the stand.", example: "2.1 kgf", range: notNegative }),
+  calibrate: property.flag({
+    text: "Is the powerplant to be computed so that it does what this run shows? The one input that explains it best is moved: kv, resistance, no-load current or pitch.",
+    example: "yes", default: "no",
+  }),
 });
 
 export const power = [
@@ -131,8 +135,8 @@ export const power = [
     text: "The motor's speed controller.", within: ["powerplant"], massive: true,
     example: "esc { max_current = 60 A ; weight = 58 g ; at = (20 mm, 0 mm, -15 mm) }",
   }),
-  kind("bench", allLater(benchProperties), {
-    text: "One measured run of this powerplant on the stand.", within: ["powerplant"], later: true,
+  kind("bench", benchProperties, {
+    text: "One measured run of this powerplant on the stand, in the air of the field.", within: ["powerplant"],
     example: "bench full { throttle = 100 % ; volts = 14.6 V ; amps = 38 A ; rpm = 8900 rpm ; thrust = 2.1 kgf }",
   }),
 ];

@@ -6,13 +6,13 @@ import type { Waiver } from "../model/resolve/instance";
 import { settle } from "../model/design/settle";
 import type { Subject } from "./check";
 
-const settled = new WeakMap<FigureSet, Settled<Design<Quantity>>>();
+const settled = new WeakMap<Design<Quantity>, Settled<Design<Quantity>>>();
 
-/** The loading's design in plain SI numbers, without tolerances. */
-export function nominal(set: FigureSet): Settled<Design<Quantity>> {
-  let design = settled.get(set);
-  if (!design) settled.set(set, (design = settle(set.loading.design)));
-  return design;
+/** The loading's design, as it is computed, in plain SI numbers, without tolerances. */
+export function nominal({ design }: FigureSet): Settled<Design<Quantity>> {
+  let plain = settled.get(design);
+  if (!plain) settled.set(design, (plain = settle(design)));
+  return plain;
 }
 
 /** Paths of the parts of a loading that must weigh something and don't. */

@@ -6,6 +6,7 @@ import type { Check } from "./check";
 import { channelClash } from "./control/channel-clash";
 import { modeDivergent } from "./modes/mode-divergent";
 import { modeUndamped } from "./modes/mode-undamped";
+import { benchDiffers } from "./power/bench-differs";
 import { currentOverLimit } from "./power/current-over-limit";
 import { motorOutSinks } from "./power/motor-out-sinks";
 import { motorOutUncontrollable } from "./power/motor-out-uncontrollable";
@@ -30,7 +31,7 @@ export const checks: readonly Check[] = [
   weightMissing, cgOffCentre, cgAftOfLimit, cgForwardOfLimit, cgMoves,
   tailVolumeLow, finVolumeLow, yawUnstable, loadingHigh,
   tipStallFirst, canardStallsLast, lowReynolds, trimOutOfThrow, flapTrim, modeDivergent, modeUndamped,
-  thrustMarginLow, currentOverLimit, propellerOverspeed, propellerStrikes, thrustLineUnbalanced,
+  thrustMarginLow, currentOverLimit, benchDiffers, propellerOverspeed, propellerStrikes, thrustLineUnbalanced,
   motorOutUncontrollable, motorOutSinks,
   channelClash, ruleMass,
 ];

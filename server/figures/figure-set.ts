@@ -1,5 +1,6 @@
 import type { Quantity } from "../../grammar/units/quantity";
 import { entryOf } from "../../shared/catalogue";
+import type { Design } from "../model/design/design";
 import type { Loading } from "../model/loadings";
 import type { Facts } from "./facts";
 import type { Account, Figure } from "./figure";
@@ -16,6 +17,11 @@ export class FigureSet {
   stopped = false;
 
   constructor(readonly loading: Loading) {}
+
+  /** As it is computed: as written, but for powerplants that their runs on the stand show to be otherwise, where that is asked for. */
+  get design(): Design<Quantity> {
+    return this.facts.calibrated ?? this.loading.design;
+  }
 
   /** Takes a figure in; one that couldn't be worked out (undefined or not finite) stays absent. */
   put(name: string, quantity: Quantity | undefined, account: Account): void {

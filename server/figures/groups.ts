@@ -1,5 +1,6 @@
 import type { SectionsAir } from "../compute/section-air/section-air";
 import { putAero } from "./aero";
+import { putBench } from "./bench";
 import { putDamping } from "./damping";
 import { putFlight } from "./flight/put-flight";
 import type { KnownMoments } from "../compute/mass/part-moments";
@@ -23,6 +24,7 @@ export type SlowFigures = (set: FigureSet, memory: Memory, sections: SectionsAir
 export const putStillFigures: SlowFigures = function* (set, memory) {
   const pitch = yield* putAero(set, memory);
   if (pitch) yield* putDamping(set, memory, pitch);
+  yield* putBench(set, memory);
   yield* putPower(set, memory);
 };
 

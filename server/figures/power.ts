@@ -9,6 +9,7 @@ import type { Design, Field } from "../model/design/design";
 import type { Powerplant, Source } from "../model/design/power";
 import { settler } from "../model/design/settle";
 import { quantityOf } from "./banded";
+import { calibratedInputs } from "./bench";
 import { currentMargin } from "./current-margin";
 import type { Account, Input } from "./figure";
 import type { FigureSet } from "./figure-set";
@@ -32,7 +33,7 @@ const drivesOf = ({ powerplants, sources, field }: Design<Quantity>): Drives<Qua
 
 /** What stands still at full throttle: thrust at nominal volts, limits at full charge. */
 export function* putPower(set: FigureSet, memory: Memory): Generator<void, void> {
-  const { design } = set.loading;
+  const { design } = set;
   if (design.powerplants.length === 0) return;
   const drives = settler(drivesOf(design));
   const nominal = solve(drives.nominal, "nominal", memory);
@@ -135,5 +136,5 @@ function inputsOf(set: FigureSet, nominal: StaticResult): Input[] {
     { name: `${run.path} shaft power`, value: amount(run.shaftPower, "power") },
     ...(run.assumed.length > 0 ? [{ name: `${run.path} taken for granted`, value: run.assumed.join(", ") }] : []),
   ]);
-  return [...sources, ...runs, ...(air ? [{ name: "air density", value: amount(air.density, "density") }] : [])];
+  return [...sources, ...runs, ...calibratedInputs(set), ...(air ? [{ name: "air density", value: amount(air.density, "density") }] : [])];
 }

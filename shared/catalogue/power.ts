@@ -11,5 +11,8 @@ export const powerEntries: readonly FigureEntry[] = [
   { name: "power.thrust_margin", title: "Thrust margin", dimension: "ratio", text: "Thrust at full throttle over drag, level at 1.3 × stall. 1 is the limit." },
   { name: "power.<path>.static_rpm", title: "Static rpm", dimension: "rotation", text: "Speed of the propeller standing still at full throttle, packs half charged." },
   { name: "power.<path>.static_thrust", title: "Static thrust of one powerplant", dimension: "force", text: "Along its shaft, standing still at full throttle, packs half charged." },
+  { name: "power.<path>.bench_rpm", title: "Rpm over the bench's", dimension: "ratio", text: "Computed over measured speed of the propeller, for a run on the stand: `power.nose.full.bench_rpm` for `bench full`." },
+  { name: "power.<path>.bench_amps", title: "Current over the bench's", dimension: "ratio", text: "Computed over measured current into the controller, for a run on the stand." },
+  { name: "power.<path>.bench_thrust", title: "Thrust over the bench's", dimension: "ratio", text: "Computed over measured thrust, for a run on the stand." },
   { name: "power.<path>.static_current", title: "Static current of one powerplant", dimension: "current", text: "What it draws standing still at full throttle, packs half charged." },
 ];

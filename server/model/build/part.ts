@@ -1,6 +1,6 @@
 import type { Quantity } from "../../../grammar/units/quantity";
 import type { Body, Load, Member, Receiver, Surface, Wheel } from "../design/geometry";
-import type { Powerplant, Source } from "../design/power";
+import type { Bench, Powerplant, Source } from "../design/power";
 import type { Instance } from "../resolve/instance";
 import { bodyKinds, buildBody, buildMember } from "./bodies";
 import type { Frame } from "./frame";
@@ -19,6 +19,7 @@ export interface Built {
   readonly receivers?: readonly Receiver[];
   readonly sources?: readonly Source<Quantity>[];
   readonly powerplants?: readonly Powerplant<Quantity>[];
+  readonly benches?: readonly Bench<Quantity>[];
 }
 
 /** Does a block of this kind stand for a part of its own? */
@@ -50,7 +51,7 @@ export function buildPart(block: Instance, parts: readonly Instance[], reader: R
     }
     case "powerplant": {
       const built = buildPowerplant(block, parts, reader, frame);
-      return { powerplants: one(built?.plant), loads: built?.loads, whole: built !== undefined };
+      return { powerplants: one(built?.plant), loads: built?.loads, benches: built?.benches, whole: built !== undefined };
     }
     case "battery": {
       const wires = reader.raw(block, "packs") !== undefined;

@@ -2,7 +2,7 @@ import { dimensions } from "../../../grammar/units/dimension";
 import { metres, multiply, negate, plain, quantity, type Quantity } from "../../../grammar/units/quantity";
 import type { Load, Vec3 } from "../design/geometry";
 import type {
-  BladeFamily, BladeStation, Chemistry, Controller, MeasuredLoad, Motor, Pack, Powerplant, Propeller, Source,
+  Bench, BladeFamily, BladeStation, Chemistry, Controller, MeasuredLoad, Motor, Pack, Powerplant, Propeller, Source,
 } from "../design/power";
 import { readPropellerTable } from "../propeller-table/read";
 import { cosine, sine } from "../evaluate/trigonometry";
@@ -17,7 +17,7 @@ const motorBehindHub = metres(0.025);
 /** A powerplant of these parts and the weights they bring. Undefined when the place of its hub is broken. */
 export function buildPowerplant(
   block: Instance, parts: readonly Instance[], reader: Reader, frame: Frame,
-): { plant: Powerplant<Quantity>; loads: Load<Quantity>[] } | undefined {
+): { plant: Powerplant<Quantity>; loads: Load<Quantity>[]; benches: Bench<Quantity>[] } | undefined {
   const part = (kind: string) => parts.find((p) => p.kind === kind);
   const hub = reader.point(block, "at");
   if (!hub) return undefined;
@@ -39,8 +39,19 @@ export function buildPowerplant(
     controller: esc && controllerOf(esc, reader, frame),
     fan: fanDiameter && { diameter: fanDiameter },
   };
-  return { plant, loads: loadsOf(parts, reader, frame, hub, axis, pusher) };
+  const benches = parts.filter(({ kind }) => kind === "bench").map((bench) => benchOf(bench, plant.path, reader, frame));
+  return { plant, loads: loadsOf(parts, reader, frame, hub, axis, pusher), benches };
 }
+
+const benchOf = (block: Instance, plant: string, reader: Reader, frame: Frame): Bench<Quantity> => ({
+  path: pathIn(frame, block), plant,
+  throttle: reader.quantity(block, "throttle") ?? plain(1),
+  volts: reader.quantity(block, "volts"),
+  amps: reader.quantity(block, "amps"),
+  rotation: reader.quantity(block, "rpm"),
+  thrust: reader.quantity(block, "thrust"),
+  calibrate: reader.flag(block, "calibrate") === true,
+});
 
 /** Nose down and to the right from straight ahead, as the shaft angles say. */
 function thrustAxis(block: Instance, reader: Reader): Vec3<Quantity> {

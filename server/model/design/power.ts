@@ -78,6 +78,25 @@ export interface Controller<N = number> {
   readonly resistance?: N;
 }
 
+/** One run of a powerplant on the stand, as far as it was measured. */
+export interface Bench<N = number> {
+  /** `nose.full`. */
+  readonly path: string;
+  /** Path of the powerplant. */
+  readonly plant: string;
+  /** 0 to 1. */
+  readonly throttle: N;
+  /** At the controller. */
+  readonly volts?: N;
+  /** Into the controller. */
+  readonly amps?: N;
+  /** Of the propeller, rad/s. */
+  readonly rotation?: N;
+  readonly thrust?: N;
+  /** Is the powerplant to be computed as this run shows it to be? */
+  readonly calibrate: boolean;
+}
+
 export interface Powerplant<N = number> {
   /** `nose`, `pods.right.drive`. */
   readonly path: string;
