@@ -7,6 +7,7 @@ import type { Side } from "../compute/derivatives/side";
 import type { MassFigures } from "../compute/mass/figures";
 import type { Fed } from "../compute/flight/on-charge";
 import type { Sortie } from "../compute/flight/sortie";
+import type { Alive } from "../compute/motor-out/all-alive";
 import type { Critical, MotorOut } from "../compute/motor-out/motor-out";
 import type { ReferenceGeometry } from "../compute/planform/reference-geometry";
 import type { FlightPower } from "../compute/powertrain/in-flight";
@@ -52,6 +53,10 @@ export interface Facts {
   calibrated?: Design<Quantity>;
   /** Each powerplant that was run on the stand. */
   bench?: readonly BenchFact[];
+  /** All powerplants at full throttle in the climb, where something steers: the share of the rudder's throw that takes, also with a single one pointing elsewhere. */
+  climbTrim?: {
+    readonly held: Alive; readonly share?: number; readonly neutral?: number; readonly shareAt: (right: number) => number | undefined;
+  };
   /** All powerplants standing still at full throttle: nominal volts for thrust, full charge for limits. */
   power?: { readonly nominal: StaticResult; readonly full: StaticResult };
 }

@@ -7,6 +7,10 @@ export const trimEntries: readonly FigureEntry[] = [
   { name: "trim.<path>.stall", title: "Trim of a control surface at stall", dimension: "angle", text: "How far it is deflected where the wing first stalls, trailing edge down positive." },
   { name: "trim.<path>", title: "Trim of a control surface at cruise", dimension: "angle", text: "How far it is deflected to hold level flight at cruise, trailing edge down positive." },
   { name: "trim.throw_left", title: "Throw left at stall", dimension: "ratio", style: "share", text: "Share of the nose-up throw, from level flight at cruise to its end, that is left where the wing first stalls." },
+  { name: "trim.climb.rudder", title: "Rudder at full throttle", dimension: "angle", text: "How far the rudder is turned to fly straight at full throttle and the speed of best climb, all motors running, trailing edge left positive." },
+  { name: "trim.climb.aileron", title: "Aileron at full throttle", dimension: "angle", text: "How far the ailerons are turned there against the propellers' torque, positive rolls left." },
+  { name: "trim.climb.bank", title: "Bank at full throttle", dimension: "angle", text: "The bank that holds the side force there, right wing down." },
+  { name: "trim.climb.right_thrust", title: "Side thrust without rudder", dimension: "angle", text: "How far to the right a single powerplant would point to need no rudder there; negative points left." },
 ];
 
 export const modeEntries: readonly FigureEntry[] = [

@@ -12,6 +12,7 @@ export function flightAbsence(name: string, set: FigureSet, power: (set: FigureS
   const rests = ["flight", "trim", "modes"].includes(group) || /^(aero\.(drag_parasite|lift_max|stall_station)|wing\.reynolds|stability\.(cg_forward|static_margin_powered))/.test(name) ||
     name === "power.thrust_margin";
   if (!rests || !set.facts.mass || !set.facts.pitch) return undefined;
+  if (name.startsWith("trim.climb.")) return climbTrimAbsence(name, set, power);
   const pitches = design.surfaces.some(({ controls }) => controls.some(({ kind }) => pitching.has(kind)));
   if ((group === "trim" || name === "stability.cg_forward") && !pitches) return "no control pitches: there is no elevator, elevon or ruddervator";
   if (!flight) return "it can't be flown level: a section has no polar, or no control holds it";
@@ -44,4 +45,22 @@ function sortieAbsence(name: string, set: FigureSet, power: (set: FigureSet) => 
   if (!flown) return power(set);
   if (flown.ended) return `leg ${flown.legs[flown.legs.length - 1].leg.name} can't be flown to its end; pack_drained tells why`;
   return /charge/.test(name) ? "no pack feeds a motor" : undefined;
+}
+
+const rolling = new Set(["aileron", "elevon", "flaperon"]);
+const yawing = new Set(["rudder", "ruddervator"]);
+
+function climbTrimAbsence(name: string, set: FigureSet, power: (set: FigureSet) => string): string | undefined {
+  const { flight, side, climbTrim } = set.facts;
+  const { surfaces, powerplants } = set.loading.design;
+  const has = (kinds: ReadonlySet<string>) => surfaces.some(({ controls }) => controls.some(({ kind }) => kinds.has(kind)));
+  if (!flight) return "it can't be flown level: a section has no polar, or no control holds it";
+  if (!flight.power) return power(set);
+  if (!side) return "the flow from the side could not be solved";
+  if (!has(rolling) && !has(yawing)) return "nothing steers: there is no rudder, ruddervator, aileron, elevon or flaperon";
+  if (!has(yawing) && /rudder|right_thrust/.test(name)) return "nothing steers in yaw: there is no rudder or ruddervator";
+  if (!has(rolling) && /aileron/.test(name)) return "nothing rolls it by itself: there is no aileron, elevon or flaperon";
+  if (!climbTrim) return "rudder and ailerons can't hold it straight at full throttle";
+  if (name === "trim.climb.right_thrust") return powerplants.length > 1 ? "there are several powerplants" : "no side thrust within 10 deg leaves the rudder straight";
+  return name === "trim.climb.bank" ? "so steep a climb leaves no weight across the flight to hold the side force" : undefined;
 }

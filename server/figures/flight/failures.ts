@@ -10,9 +10,9 @@ import type { FigureSet } from "../figure-set";
 import { named } from "../wing";
 import { sectionsAccount } from "./points";
 
-const causes: Readonly<Record<Cause, string>> = {
+export const causes: Readonly<Record<Cause, string>> = {
   thrust: "thrust", drag: "drag of the dead propeller", torque: "torque", "descending blade": "the blade that goes down",
-  "normal force": "force across the shaft", slipstream: "slipstream",
+  "normal force": "force across the shaft", slipstream: "swirl on fin and tail",
 };
 
 const mechanics = "moments after D. P. Raymer, Aircraft Design, ch. 16; limits of bank after 14 CFR 23.149; controls by the vortex lattice and H. Glauert, ARC R&M 1095";
@@ -54,7 +54,7 @@ export function putFailure(
       "speeds at which it can be held", input("at", climb?.speed, "speed")));
 }
 
-const controlsOf = ({ controls }: NonNullable<LateralAir["yaw"]>): string =>
+export const controlsOf = ({ controls }: NonNullable<LateralAir["yaw"]>): string =>
   `${controls.map(({ control }) => control.path).join(", ")}${controls.some(({ assumed }) => assumed) ? " (throws not written: 20°)" : ""}`;
 
 /** Yaw by cause, all powerplants together; roll where a cause gives that alone. */

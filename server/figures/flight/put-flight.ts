@@ -5,6 +5,7 @@ import { settler } from "../../model/design/settle";
 import { across, type Numbers } from "../changes";
 import type { FigureSet } from "../figure-set";
 import type { Memory } from "../memory";
+import { putEnvelope } from "./envelope";
 import { putFlapChange } from "./flap-change";
 import { putFlightSeries } from "./flight-series";
 import { flightModels } from "./model";
@@ -13,6 +14,7 @@ import { putMotorOut } from "./motor-out";
 import { putPerformance } from "./performance";
 import { pointNumbers, putPoints } from "./points";
 import { putSorties } from "./sortie";
+import { putTorqueTrim } from "./torque-trim";
 import { putTrim, trimNumbers } from "./trim";
 
 /**
@@ -55,6 +57,8 @@ export function* putFlight(set: FigureSet, memory: Memory, sections: SectionsAir
   putFlightSeries(set, middle, loaded, nominal, table);
   yield;
   yield* putPerformance(set, memory, middle, loaded, nominal, table);
+  yield* putEnvelope(set, memory);
   yield* putSorties(set);
   yield* putMotorOut(set, memory);
+  yield* putTorqueTrim(set, memory);
 }
