@@ -35,7 +35,9 @@ const loadsProperties = named({
   gust: property.quantity("speed", { text: "Vertical gust it must stand at cruise.", example: "6 m/s", range: notNegative }),
   safety_factor: property.quantity("ratio", { text: "What the strength must exceed the load by.", example: "1.5", range: atLeast(1) }),
   sink_rate: property.quantity("speed", { text: "Sink rate of the hardest landing.", example: "1.2 m/s", range: notNegative }),
-  never_exceed: property.quantity("speed", { text: "The airspeed it must never exceed.", example: "45 m/s", range: positive }),
+  never_exceed: property.quantity("speed", {
+    text: "The airspeed it must never exceed, in a dive.", example: "45 m/s", default: "1.2 × top speed; without a motor 3 × stall", range: positive,
+  }),
 });
 
 export const loadingProperties = named({
@@ -61,8 +63,8 @@ export const whole = [
     text: "The air of the flying field. What is not written is that of the standard atmosphere.", within: ["file"],
     example: "air { altitude = 450 m ; temperature = 25 degC }",
   }),
-  kind("loads", allLater(loadsProperties), {
-    text: "The loads the structure must stand.", within: ["file"], later: true, example: "loads { positive_g = 6 ; negative_g = 3 ; safety_factor = 1.5 }",
+  kind("loads", { ...allLater(loadsProperties), never_exceed: loadsProperties.never_exceed }, {
+    text: "The loads the structure must stand, and how fast it may fly.", within: ["file"], example: "loads { positive_g = 6 ; negative_g = 3 ; safety_factor = 1.5 }",
   }),
   kind("loading", loadingProperties, {
     text: "A way the model flies: which parts are aboard and where. A block in it with a part's kind and name changes that part. "

@@ -18,6 +18,7 @@ import type { Design } from "../model/design/design";
 import type { Settler } from "../model/design/settle";
 import type { PlannedSortie } from "../model/design/sortie";
 import type { BenchFact } from "./bench";
+import type { Envelope } from "./flight/envelope";
 import type { Shape } from "./shape";
 
 /** A source by its path, with its share of all the power. */
@@ -57,6 +58,8 @@ export interface Facts {
   climbTrim?: {
     readonly held: Alive; readonly share?: number; readonly neutral?: number; readonly shareAt: (right: number) => number | undefined;
   };
+  /** All powerplants over the speeds flown. */
+  envelope?: Envelope;
   /** All powerplants standing still at full throttle: nominal volts for thrust, full charge for limits. */
   power?: { readonly nominal: StaticResult; readonly full: StaticResult };
 }

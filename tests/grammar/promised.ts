@@ -47,7 +47,7 @@ export const promised: Readonly<Record<string, readonly string[]>> = Object.from
 }).map(([kind, text]) => [kind, words(text)]));
 
 /** Kinds that are read and checked, but give no figure yet. */
-export const laterKinds = words("part fan joint supply printer loads weighed");
+export const laterKinds = words("part fan joint supply printer weighed");
 
 /** Properties figures rest on. */
 export const computed = words(`
@@ -61,7 +61,7 @@ export const computed = words(`
   powerplant.at powerplant.battery powerplant.down_thrust powerplant.pusher motor.kv motor.resistance motor.no_load_current motor.gear_ratio
   propeller.diameter propeller.pitch propeller.blades propeller.blade propeller.max_rpm propeller.measured bench.throttle bench.volts bench.amps bench.rpm bench.thrust bench.calibrate fan.weight esc.max_current esc.resistance
   servo.weight servo.at receiver.weight receiver.outputs wheel.weight wheel.at wheel.diameter skid.at
-  airframe.class airframe.allowance airframe.cruise loading.cruise battery.usable wheel.steer air.altitude air.temperature air.pressure loading.without loading.with place.at
+  loads.never_exceed airframe.class airframe.allowance airframe.cruise loading.cruise battery.usable wheel.steer air.altitude air.temperature air.pressure loading.without loading.with place.at
   sortie.loading sortie.equipment leg.time leg.distance leg.height leg.speed leg.climb leg.glide leg.bank`);
 
 export const laterProperties = words(`

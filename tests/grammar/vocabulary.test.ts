@@ -96,7 +96,7 @@ describe("properties", () => {
 /** Defaults that only people read; the model has them as rules. */
 const inWords = new Set([
   "as its surface", "as the width", "as the strength", "by chemistry and capacity", "25 mm behind the hub, along the shaft",
-  "by blade type and diameter", "as the motor", "least drag, at least 1.3 × stall", "standard atmosphere", "as the airframe",
+  "by blade type and diameter", "1.2 × top speed; without a motor 3 × stall", "as the motor", "least drag, at least 1.3 × stall", "standard atmosphere", "as the airframe",
   "0 deg (a fin: 90 deg)", "the first loading", "best_climb at full throttle, best_glide gliding, else cruise",
 ]);
 

@@ -5,15 +5,15 @@ import type { FigureSet } from "../../figures/figure-set";
 import type { Check, Subject, Verdict } from "../check";
 import { always, practice } from "../class-words";
 import { nominal } from "../readiness";
-import { otherPropeller } from "../solve/propeller";
-import { loadsWith, ratedLoads, type RatedLoad } from "./loads";
+import { otherPropeller, propellerSizes } from "../solve/propeller";
+import { greatestLoads, loadsWith, type RatedLoad } from "./loads";
 import type { Plant } from "./parts";
 
 /** Motor, controller or pack over its rating. */
 export const currentOverLimit: Check = {
   code: "current_over_limit",
   wave: "slow",
-  text: "A motor, controller or pack carries more than its rating, standing at full throttle with packs fully charged.",
+  text: "A motor, controller or pack carries more than its rating at full throttle with packs fully charged, standing or at any speed of level flight.",
   thresholds: [
     { name: "lasting", dimension: "ratio", text: "Greatest current or power over the lasting rating.", usual: always(1), source: "the maker's rating" },
     {
@@ -24,13 +24,13 @@ export const currentOverLimit: Check = {
   run(subject) {
     const [lasting, burst] = [subject.limit(currentOverLimit, "lasting"), subject.limit(currentOverLimit, "burst")];
     if (!lasting || !burst) return [];
-    const loads = subject.sets.flatMap((set) => ratedLoads(subject, set));
+    const loads = subject.sets.flatMap((set) => greatestLoads(subject, set));
     const over = loads.filter((load) => load.actual > load.lasting * lasting.value).sort((a, b) => b.actual / b.lasting - a.actual / a.lasting);
     if (over.length === 0) return tight(subject, loads);
     // Mirrored parts and loadings that carry the same are one cause.
     const named = new Map<string, RatedLoad>();
     for (const load of over) if (!named.has(`${load.name} ${load.dimension}`)) named.set(`${load.name} ${load.dimension}`, load);
-    const fixes = new Map<string, Fix | undefined>();
+    const fixes = new Map<string, readonly Fix[]>();
     return [...named.values()].map((load) => {
       const plant = load.plants.length > 0 ? subject.places.name(load.set, load.plants[0]) : "";
       if (!fixes.has(plant)) fixes.set(plant, smaller(subject, load, lasting));
@@ -39,29 +39,31 @@ export const currentOverLimit: Check = {
   },
 };
 
-function verdict(subject: Subject, load: RatedLoad, burst: number, lasting: Quantity, fix: Fix | undefined): Verdict {
+function verdict(subject: Subject, load: RatedLoad, burst: number, lasting: Quantity, fixes: readonly Fix[] | undefined): Verdict {
   const { say } = subject;
   const amount = (value: number) => say(quantity(value, dimensions[load.dimension]));
   const beyond = load.actual > burst;
   const share = lasting.value === 1 ? "" : `${say(lasting, "share")} of `;
   const rating = beyond && load.burst !== undefined ? `its burst rating ${amount(load.burst)}` : `${share}its lasting ${amount(load.lasting)}`;
-  const carries = `${load.name} ${load.what === "pack" ? "gives" : "takes"} ${amount(load.actual)} standing at full throttle on a full charge, over ${rating}`;
+  const when = load.speed > 0 ? `at ${say(quantity(load.speed, dimensions.speed))}` : "standing";
+  const carries = `${load.name} ${load.what === "pack" ? "gives" : "takes"} ${amount(load.actual)} ${when} at full throttle on a full charge, over ${rating}`;
   const within = !beyond && load.burst !== undefined ? ` (burst ${amount(load.burst)})` : "";
   return {
     severity: beyond ? "error" : "warning", place: load.place, figure: "power.current_margin", loading: load.set.loading.name,
     message: `${carries}${within}: ${beyond ? harm[load.what] : "good for some seconds, not for a flight"}; ${cures[load.what]}`,
-    fixes: fix && [fix],
+    fixes,
   };
 }
 
-/** A propeller with which every part that it loads is within its rating. */
-function smaller(subject: Subject, { set, plants }: RatedLoad, lasting: Quantity): Fix | undefined {
+/** Propellers of less diameter, or of less pitch, with which every part that they load is within its rating. */
+function smaller(subject: Subject, { set, plants }: RatedLoad, lasting: Quantity): readonly Fix[] {
   const within = (one: FigureSet, tried: readonly Plant[]) => {
     const before = nominal(one).powerplants;
     const changed = new Set(tried.filter((plant, i) => plant !== before[i]).map(({ path }) => path));
     return loadsWith(subject, one, tried).every((load) => load.actual <= load.lasting * lasting.value || !load.plants.some((path) => changed.has(path)));
   };
-  return plants.length > 0 ? otherPropeller(subject, set, plants[0], "smaller", within) : undefined;
+  if (plants.length === 0) return [];
+  return propellerSizes.flatMap((size) => otherPropeller(subject, set, plants[0], size, "less", within) ?? []);
 }
 
 const harm = { motor: "it may burn its winding or lose its magnets", controller: "it may burn or shut down in flight", pack: "it will heat, swell and may catch fire" };

@@ -47,7 +47,7 @@ function verdict(subject: Subject, set: FigureSet, { plant, what, other, distanc
   const thing = what === "ground" ? `the ground ${other}` : what === "disc" ? `the propeller of ${others === own ? "its image" : others}` : others;
   const strikes = distance <= 0;
   const clear = (one: FigureSet, plants: readonly Plant[]) => tooNear(subject, one, plants).every((near) => places.name(one, near.plant) !== own);
-  const fixes = [what === "surface" || what === "body" ? moveHub(subject, set, plant, clear) : undefined, otherPropeller(subject, set, plant, "smaller", clear)];
+  const fixes = [what === "surface" || what === "body" ? moveHub(subject, set, plant, clear) : undefined, otherPropeller(subject, set, plant, "diameter", "less", clear)];
   const depth = strikes && distance < 0 ? ` by ${length(-distance)}` : "";
   return {
     severity: strikes ? "error" : "warning",

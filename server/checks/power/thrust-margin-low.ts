@@ -41,7 +41,7 @@ export const thrustMarginLow: Check = {
 /** A propeller large enough that still leaves every part within its lasting rating. Its own greater weight is left out. */
 function larger(subject: Subject, set: FigureSet, path: string, least: number): Fix[] {
   const weight = standardGravity * Math.max(...subject.sets.map((one) => one.value("mass.total")?.value ?? 0));
-  const fix = otherPropeller(subject, set, path, "larger", (one, plants) => {
+  const fix = otherPropeller(subject, set, path, "diameter", "more", (one, plants) => {
     const run = runWith(one, plants, "nominal");
     const thrust = run ? runsOf(run).reduce((sum, { path: own, thrust }) => sum - thrust * (plants.find((p) => p.path === own)?.thrustAxis[0] ?? -1), 0) : 0;
     return thrust >= least * weight && loadsWith(subject, one, plants).every(({ actual, lasting }) => actual <= lasting);

@@ -12,33 +12,40 @@ const stepOf = (unit: string): number => (unit === "in" || unit === "ft" ? inch 
 /** Is all well in a loading with these powerplants in place of its own? */
 type Holds = (set: FigureSet, plants: readonly Plant[]) => boolean;
 
-/** How much smaller or larger a propeller may get before it is another design. */
+/** How much smaller or larger diameter or pitch may get before it is another design. */
 const [smallest, largest] = [0.65, 1.35];
 
+/** What a propeller of the same family may have more or less of. */
+export const propellerSizes = ["diameter", "pitch"] as const;
+
 /**
- * The next smaller or larger diameter with which `holds` is true of every loading, for a propeller whose diameter is
- * written out; all that is made of the same block change with it. Pitch and all else stay.
+ * The next lesser or greater diameter or pitch with which `holds` is true of every loading, for a propeller whose own is
+ * written out; all that is made of the same block change with it. All else stays. One that was measured has no other pitch.
  */
-export function otherPropeller(subject: Subject, set: FigureSet, path: string, size: "smaller" | "larger", holds: Holds): Fix | undefined {
+export function otherPropeller(
+  subject: Subject, set: FigureSet, path: string, size: (typeof propellerSizes)[number], way: "less" | "more", holds: Holds,
+): Fix | undefined {
   const block = partOf(subject, set, path, "propeller");
-  const slot = block && subject.places.slot(set, block, "diameter");
+  const slot = block && subject.places.slot(set, block, size);
+  const now = nominal(set).powerplants.find((plant) => plant.path === path)?.propeller;
+  if (size === "pitch" && (now?.measured || now?.stations)) return undefined;
   const literal = slot && slot.home.file === subject.file ? literalOf(slot.entry.value) : undefined;
   if (!block || !literal) return undefined;
   const step = stepOf(literal.unit);
   const sets = distinct(subject.sets.filter((one) => nominal(one).powerplants.length > 0));
-  const resized = (one: FigureSet, diameter: number) => nominal(one).powerplants.map((plant): Plant => {
+  const resized = (one: FigureSet, to: number) => nominal(one).powerplants.map((plant): Plant => {
     const own = partOf(subject, one, plant.path, "propeller");
-    return plant.propeller && own && subject.places.slot(one, own, "diameter")?.entry === slot!.entry
-      ? { ...plant, propeller: { ...plant.propeller, diameter } } : plant;
+    return plant.propeller && own && subject.places.slot(one, own, size)?.entry === slot!.entry
+      ? { ...plant, propeller: { ...plant.propeller, [size]: to } } : plant;
   });
-  const by = size === "smaller" ? -1 : 1;
+  const by = way === "less" ? -1 : 1;
   const whole = literal.value / step;
-  const first = size === "smaller" ? Math.ceil(whole - 1e-6) - 1 : Math.floor(whole + 1e-6) + 1;
+  const first = way === "less" ? Math.ceil(whole - 1e-6) - 1 : Math.floor(whole + 1e-6) + 1;
   for (let n = first; n * step >= smallest * literal.value && n * step <= largest * literal.value; n += by) {
     if (!sets.every((one) => holds(one, resized(one, n * step)))) continue;
     const text = literalText(n * step, literal.unit, 1e-4);
     const { start, end } = literal.span;
-    return { title: `Take a propeller of ${text}`, edits: [{ file: subject.file.uri, start, end, text }] };
+    return { title: `Take a propeller of ${text}${size === "pitch" ? " pitch" : ""}`, edits: [{ file: subject.file.uri, start, end, text }] };
   }
   return undefined;
 }

@@ -53,12 +53,14 @@ const noAllowance = plain(0);
 function wholeOf(root: Instance, reader: Reader, loading: Instance | undefined) {
   const airframe = only(root, "airframe");
   const air = only(root, "air");
+  const loads = only(root, "loads");
   const classWord = airframe && reader.raw(airframe, "class");
   return {
     title: airframe?.node?.title?.text ?? "",
     class: (typeof classWord === "string" ? classWord : "sport") as AirframeClass,
     allowance: (airframe && reader.quantity(airframe, "allowance")) ?? noAllowance,
     cruise: (loading && reader.quantity(loading, "cruise")) ?? (airframe && reader.quantity(airframe, "cruise")),
+    neverExceed: loads && reader.quantity(loads, "never_exceed"),
     flaps: loading && reader.own(loading, "flaps"),
     field: {
       altitude: (air && reader.quantity(air, "altitude")) ?? quantity(0, dimensions.length),

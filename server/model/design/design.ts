@@ -21,6 +21,8 @@ export interface Design<N = number> {
   /** Share added to computed structural weights for glue and paint. */
   readonly allowance: N;
   readonly cruise?: N;
+  /** Airspeed not to be passed, in a dive. */
+  readonly neverExceed?: N;
   /** How far this loading has its flaps down, rad. */
   readonly flaps?: N;
   readonly field: Field<N>;
