@@ -12,7 +12,7 @@ import { loadAt } from "./asymmetry";
 import { lateralBalance, type LateralBalance, type LateralFrame } from "./balance";
 import type { LateralAir, Washed } from "./lateral-air";
 import { plantLoads, together, type Contribution, type Lateral, type Plant, type PlantLoad } from "./plant";
-import { swirlAngles } from "./swirl";
+import { swirlLoad } from "./swirl";
 import { washedStrips, type Wind } from "./washed-strips";
 
 export interface AliveCase {
@@ -57,7 +57,8 @@ export function heldAlive({ model: { air, basis }, table, lateral, powerplants, 
     const own = washedStrips(lateral.strips, plant, run, wind);
     washed.push(...own);
     const load = loadOf(plant, plant.propeller, run, wind, { air, mapOf });
-    const slipstream = swirlLoad(plant, run, wind, { air, lateral, washed: own, lift: lift * basis.reference.area });
+    const spread = run.rotation > 0 ? torqueSpread(plant.propeller, { rotation: run.rotation, speed: along(plant, speed), air }) : undefined;
+    const slipstream = swirlLoad(lateral, plant, { thrust: run.thrust, torque: run.torque, spread }, wind, own, lift * basis.reference.area);
     plants.push({
       path: plant.path, hub: plant.hub, thrustAxis: plant.thrustAxis, clockwise: plant.propeller.clockwise, running: () => ({ ...load, slipstream }), deadDrag: () => undefined,
     });
@@ -74,17 +75,6 @@ const along = ({ thrustAxis }: Powerplant, speed: number): number => Math.max(0,
 function loadOf(plant: Powerplant, propeller: Propeller, { thrust, torque, rotation }: Run, { speed, angle }: Wind, { air, mapOf }: Pick<AliveCase, "mapOf"> & Pick<FlightModel, "air">): PlantLoad {
   const { force, moment } = rotation > 0 ? mapOf(propeller).cross({ rotation, speed: along(plant, speed), air }) : { force: 0, moment: 0 };
   return loadAt({ thrust: () => thrust, torque: () => torque, force: () => force, moment: () => moment }, plant, speed, angle);
-}
-
-/** What the swirl of a running propeller does to the tail while all lifts `lift` m², N and N m. */
-function swirlLoad(
-  plant: Powerplant, { thrust, torque, rotation }: Run, wind: Wind,
-  { air, lateral, washed, lift }: Pick<FlightModel, "air"> & { readonly lateral: LateralAir; readonly washed: readonly Washed[]; readonly lift: number },
-): Lateral {
-  const spread = plant.propeller && rotation > 0 ? torqueSpread(plant.propeller, { rotation, speed: along(plant, wind.speed), air }) : undefined;
-  const { side, roll, yaw } = lateral.turned(swirlAngles(lateral.strips, plant, { thrust, torque, spread }, wind), washed, lift);
-  const pressure = (wind.density * wind.speed ** 2) / 2;
-  return { side: pressure * side, roll: pressure * roll, yaw: pressure * yaw };
 }
 
 function straight(frame: LateralFrame, load: Lateral, speed: number): Pick<Alive, "aileron" | "rudder" | "bank" | "sideslip"> | undefined {

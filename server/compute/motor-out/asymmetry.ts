@@ -8,10 +8,12 @@ import { smoothCurve } from "../curve";
 import { deadPropellerDrag } from "../drag/stopped-propeller";
 import { runAt } from "../powertrain/run-at";
 import type { PropellerMap } from "../propeller/propeller-map";
+import { torqueSpread, type TorqueSpread } from "../propeller/swirl";
 import type { LateralFrame } from "./balance";
 import type { LateralAir } from "./lateral-air";
 import type { Asymmetry } from "./minimum-control-speed";
-import type { Plant, PlantLoad } from "./plant";
+import type { Lateral, Plant, PlantLoad } from "./plant";
+import { swirlLoad } from "./swirl";
 import { washedStrips, windAcross } from "./washed-strips";
 
 export interface RunsCase {
@@ -42,6 +44,8 @@ export interface RunCurves {
   readonly torque: Curve;
   readonly force: Curve;
   readonly moment: Curve;
+  /** How the torque lies along its blades, which hardly changes with speed: at a middle one. */
+  readonly spread?: TorqueSpread;
 }
 
 /** Powerplants over speed, one of them dead: neither the shape nor the weight they carry changes this. */
@@ -83,36 +87,45 @@ export function asymmetryOf({ model: { air, basis }, table, lateral, powerplants
   return ({ mass, x, z }) => {
     const liftAt = (speed: number) => Math.min(most, (2 * mass * standardGravity) / (air.density * speed ** 2 * basis.reference.area));
     const angle = (speed: number) => angleAt(liftAt(speed));
+    const blown = remembered((speed, dead): Blown => {
+      const slipstreams = new Map<string, Lateral>();
+      const wind = { speed, angle: angle(speed), density: air.density };
+      const washed = powerplants.flatMap((plant) => {
+        const own = running.get(dead)?.get(plant.path);
+        if (!own) return [];
+        const load = { thrust: own.thrust(speed), torque: own.torque(speed), spread: own.spread };
+        const strips = washedStrips(lateral.strips, plant, load, wind);
+        slipstreams.set(plant.path, swirlLoad(lateral, plant, load, wind, strips, liftAt(speed) * basis.reference.area));
+        return strips;
+      });
+      return { slipstreams, frame: { mass, density: air.density, ...lateral.frame(liftAt(speed), washed) } };
+    });
     const plants = powerplants.map((plant): Plant => ({
       path: plant.path, hub: plant.hub, thrustAxis: plant.thrustAxis, clockwise: plant.propeller?.clockwise ?? true,
       running: (speed, [dead]) => {
-        const curves = dead === undefined ? undefined : running.get(dead)?.get(plant.path);
-        return curves && inside(speed) ? loadAt(curves, plant, speed, angle(speed)) : undefined;
+        const curves = running.get(dead)?.get(plant.path);
+        return curves && inside(speed) ? { ...loadAt(curves, plant, speed, angle(speed)), slipstream: blown(speed, dead).slipstreams.get(plant.path) } : undefined;
       },
       deadDrag: (speed) => (inside(speed) ? drags.get(plant.path)?.(speed) : undefined),
     }));
-    return {
-      plants, balance: [x, 0, z], angle,
-      frame: remembered((speed, dead) => {
-        const curves = dead === undefined ? undefined : running.get(dead);
-        const washed = powerplants.flatMap((plant) => {
-          const own = curves?.get(plant.path);
-          return own ? washedStrips(lateral.strips, plant, { thrust: own.thrust(speed), torque: own.torque(speed) }, { speed, angle: angle(speed), density: air.density }) : [];
-        });
-        return { mass, density: air.density, ...lateral.frame(liftAt(speed), washed) };
-      }),
-    };
+    return { plants, balance: [x, 0, z], angle, frame: (speed, [dead]) => blown(speed, dead).frame };
   };
 }
 
+/** At a speed with one dead: what the slipstreams of the rest do by their swirl, and the aircraft in them. */
+interface Blown {
+  readonly slipstreams: ReadonlyMap<string, Lateral>;
+  readonly frame: LateralFrame;
+}
+
 /** Searches ask for the same speeds in several ways of balancing. */
-function remembered(work: (speed: number, dead: string | undefined) => LateralFrame): Asymmetry["frame"] {
-  const known = new Map<string, LateralFrame>();
-  return (speed, [dead]) => {
-    const key = `${speed} ${dead ?? ""}`;
-    const frame = known.get(key) ?? work(speed, dead);
-    known.set(key, frame);
-    return frame;
+function remembered(work: (speed: number, dead: string) => Blown): (speed: number, dead: string) => Blown {
+  const known = new Map<string, Blown>();
+  return (speed, dead) => {
+    const key = `${speed} ${dead}`;
+    const blown = known.get(key) ?? work(speed, dead);
+    known.set(key, blown);
+    return blown;
   };
 }
 
@@ -126,9 +139,12 @@ function runCurves(live: readonly Powerplant[], { sources, air, mapOf }: RunsCas
     const slopes = points.map(({ rotation }, k) =>
       (rotation > 0 ? map.cross({ rotation, speed: Math.max(0, -plant.thrustAxis[0] * speeds[k]), air }) : { force: 0, moment: 0 }));
     const curve = (values: readonly number[]) => smoothCurve(speeds, values);
+    const middle = Math.floor(speeds.length / 2);
+    const { rotation } = points[middle];
     return [[plant.path, {
       thrust: curve(points.map(({ thrust }) => thrust)), torque: curve(points.map(({ torque }) => torque)),
       force: curve(slopes.map(({ force }) => force)), moment: curve(slopes.map(({ moment }) => moment)),
+      spread: rotation > 0 ? torqueSpread(propeller, { rotation, speed: Math.max(0, -plant.thrustAxis[0] * speeds[middle]), air }) : undefined,
     }]];
   }));
 }

@@ -4,7 +4,8 @@ import { along, dot } from "../convex/shapes";
 import { swirlSpeed, type TorqueSpread } from "../propeller/swirl";
 import type { LateralFlow, LateralLoads } from "../lattice/lateral-flow";
 import type { LateralStrip } from "../lattice/lateral-strips";
-import type { Washed } from "./lateral-air";
+import type { LateralAir, Washed } from "./lateral-air";
+import type { Lateral } from "./plant";
 import { slipstreamOf, type Wind } from "./washed-strips";
 
 /** A strip that meets the air at an angle of its own: towards its normal, rad of the flight's speed. */
@@ -92,4 +93,14 @@ export function turnedLoads(flow: LateralFlow, about: { readonly x: number; read
     }
     return sum;
   };
+}
+
+/** What the swirl of a running propeller does, N and N m, with the strips in its slipstream, while the whole lifts `lift` m². */
+export function swirlLoad(
+  { strips, turned }: Pick<LateralAir, "strips" | "turned">, plant: Powerplant,
+  load: { readonly thrust: number; readonly torque: number; readonly spread?: TorqueSpread }, wind: Wind, washed: readonly Washed[], lift: number,
+): Lateral {
+  const { side, roll, yaw } = turned(swirlAngles(strips, plant, load, wind), washed, lift);
+  const pressure = (wind.density * wind.speed ** 2) / 2;
+  return { side: pressure * side, roll: pressure * roll, yaw: pressure * yaw };
 }

@@ -18,8 +18,8 @@ export const causes: Readonly<Record<Cause, string>> = {
 const mechanics = "moments after D. P. Raymer, Aircraft Design, ch. 16; limits of bank after 14 CFR 23.149; controls by the vortex lattice and H. Glauert, ARC R&M 1095";
 
 const left =
-  "lift that a slipstream adds to the wing behind it, the turn of its air, and its drift in a sideslip (on fins, rudders and V-tails its speed counts, on what " +
-  "stands in it), the sudden failure itself, propellers in the wind of a sideslip, bodies' side force, motors getting warm. Packs are half charged. Below the " +
+  "lift that a slipstream adds to the wing behind it, what that wing takes out of its swirl, and its drift in a sideslip (on fins, rudders and tailplanes its speed " +
+  "and its swirl count, on what stands in it), the sudden failure itself, propellers in the wind of a sideslip, bodies' side force, motors getting warm. Packs are half charged. Below the " +
   "stall, lift is that at the stall. " +
   `Bands are those of the weight alone. ${lateralAccount} ${sectionsAccount}`;
 
