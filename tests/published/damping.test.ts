@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { lateralDerivatives } from "../../server/compute/derivatives/lateral";
+import { lateralSteps } from "../../server/compute/derivatives/lateral";
 import { pitchRate } from "../../server/compute/derivatives/pitch-rate";
 import { lateralFlowSteps } from "../../server/compute/lattice/lateral-flow";
 import { solveLattice } from "../../server/compute/lattice/solve-lattice";
@@ -17,7 +17,7 @@ function wingOf(aspectRatio: number, taper: number, slope = 0): Surface {
 }
 
 const derivatives = (surfaces: readonly Surface[], lift: number, x = 0.25, z = 0) =>
-  lateralDerivatives(finished(lateralFlowSteps(surfaces, {}))!, referenceGeometry(surfaces, [])!, { lift, x, z });
+  finished(lateralSteps(finished(lateralFlowSteps(surfaces, {}))!, referenceGeometry(surfaces, [])!))({ lift, x, z });
 
 // Flat-plate lifting surface, converged by extrapolation of the horseshoe equations in J. J. Bertin, M. L. Smith, Aerodynamics
 // for Engineers; its own error is 0.05 %, with half a last digit besides 0.15 %.

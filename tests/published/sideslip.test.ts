@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { bodyYawSlope } from "../../server/compute/derivatives/body-yaw";
-import { lateralDerivatives } from "../../server/compute/derivatives/lateral";
+import { lateralSteps } from "../../server/compute/derivatives/lateral";
 import { lateralFlowSteps, type Onset } from "../../server/compute/lattice/lateral-flow";
 import { solveLattice } from "../../server/compute/lattice/solve-lattice";
 import { referenceGeometry } from "../../server/compute/planform/reference-geometry";
@@ -23,7 +23,7 @@ describe("dihedral over the whole span", () => {
     const root = 2 / (1 + taper);
     const half = aspectRatio / 2;
     const wing = mirrored([[0, 0, 0, root], [(root * (1 - taper)) / 4, half, 0.01 * half, root * taper]]);
-    const { sideslip } = lateralDerivatives(flowOf([wing]), referenceGeometry([wing], [])!, { lift: 0, ...at });
+    const { sideslip } = finished(lateralSteps(flowOf([wing]), referenceGeometry([wing], [])!))({ lift: 0, ...at });
     expectNear(sideslip.roll / 0.01, share, 2e-3);
   });
 });
@@ -37,7 +37,7 @@ describe("sweep in lift", () => {
     const weigh = (of: (strip: (typeof right)[number]) => number) => right.reduce((sum, s) => sum + s.circulation.slope * s.width * of(s), 0);
     const arm = weigh(({ y }) => y) / weigh(() => 1);
     const flow = flowOf([wing]);
-    const { sideslip } = lateralDerivatives(flow, reference, { lift: 0.5, ...at });
+    const { sideslip } = finished(lateralSteps(flow, reference))({ lift: 0.5, ...at });
     // Every strip's lift changes by its share tan Λ per radian of sideslip: exact but for strips' rows lying at a slope of their own.
     expectNear(sideslip.roll, (-0.5 * Math.tan(Math.PI / 6) * arm) / reference.span, 5e-3);
   });
@@ -95,7 +95,7 @@ describe("four times as many vortices", () => {
   it.each(["conventional", "glider, four panels", "swept flying wing with winglets", "canard"])("change little: %s", (name) => {
     const { surfaces } = designs[name];
     const reference = referenceGeometry(surfaces, [])!;
-    const [some, more] = [1, 2].map((density) => lateralDerivatives(flowOf(surfaces, density), reference, { lift: 0.5, ...at }));
+    const [some, more] = [1, 2].map((density) => finished(lateralSteps(flowOf(surfaces, density), reference))({ lift: 0.5, ...at }));
     for (const [a, b] of [
       [some.sideslip.yaw, more.sideslip.yaw], [some.sideslip.roll, more.sideslip.roll],
       [some.rollRate.roll, more.rollRate.roll], [some.yawRate.yaw, more.yawRate.yaw],
@@ -133,6 +133,25 @@ describe("any design", () => {
       for (const key of ["side", "roll", "yaw"] as const) {
         expect(Number.isFinite(a[key])).toBe(true);
         expect(c[key]).toBeCloseTo(p * a[key] + r * b[key], 9);
+      }
+    }), { numRuns: 10 });
+  }, 30_000);
+
+  it("answers each motion about any point at any lift as its own flow does", () => {
+    const place = fc.double({ min: -0.4, max: 0.4, noNaN: true });
+    fc.assert(fc.property(fc.constantFrom(...Object.values(designs)), fc.double({ min: -0.5, max: 1.5, noNaN: true }), place, place, ({ surfaces }, lift, x, z) => {
+      const [flow, reference] = [flowOf(surfaces, 0.5), referenceGeometry(surfaces, [])!];
+      const { area, span } = reference;
+      const answers = finished(lateralSteps(flow, reference))({ lift, x, z });
+      const rate = 2 / span;
+      const motions: Readonly<Record<keyof typeof answers, Onset>> = {
+        sideslip, rollRate: (_, y, height) => [0, -rate * (height - z), rate * y], yawRate: (along, y) => [-rate * y, rate * (along - x), 0],
+      };
+      for (const motion of ["sideslip", "rollRate", "yawRate"] as const) {
+        const direct = flow.respond(motions[motion], lift * area, { x, z });
+        expect(answers[motion].side).toBeCloseTo(direct.side / area, 9);
+        expect(answers[motion].roll).toBeCloseTo(direct.roll / (area * span), 9);
+        expect(answers[motion].yaw).toBeCloseTo(direct.yaw / (area * span), 9);
       }
     }), { numRuns: 10 });
   }, 30_000);

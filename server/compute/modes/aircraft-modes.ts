@@ -1,5 +1,4 @@
 import type { AirBasis } from "../aircraft/air-basis";
-import type { LateralDerivatives } from "../derivatives/lateral";
 import { pitchRate } from "../derivatives/pitch-rate";
 import { sideDerivatives, type Side } from "../derivatives/side";
 import type { PitchStability } from "../stability/neutral-point";
@@ -36,13 +35,11 @@ export interface Modes {
 }
 
 /**
- * Motions of small size about level flight with controls fixed and thrust as it is. Lateral derivatives are worked out at one
- * flight and taken as straight near it, so that neighbours cost next to nothing.
+ * Motions of small size about level flight with controls fixed and thrust as it is. The lag of the downwash is that of the flight `near`.
  */
 export function modesNear(basis: AirBasis, pitch: PitchStability, side: Side | undefined, near: Flight): (flight: Flight) => Modes | undefined {
   const { area, meanChord } = pitch.reference;
   const lag = pitchRate(pitch.lattice, pitch.reference, near.x);
-  const derivatives = side && straightNear(side, near);
   return (flight) => {
     const { speed, density, mass, x, inertia, lift, drag, dragSlope } = flight;
     const [, angle, , , turn] = basis.modes;
@@ -58,28 +55,10 @@ export function modesNear(basis: AirBasis, pitch: PitchStability, side: Side | u
       lagLift: lag.lagLift, lagMoment: lag.lagMoment + (lag.lagLift * (x - near.x)) / meanChord,
     });
     if (!longitudinal) return undefined;
-    const lateral = derivatives && lateralModes({
+    const lateral = side && lateralModes({
       speed, density, area, mass, span: pitch.reference.span, rollInertia: inertia.roll, yawInertia: inertia.yaw, product: inertia.product,
-      derivatives: derivatives(flight),
+      derivatives: sideDerivatives(side, flight),
     });
     return { pitch: longitudinal, ...(lateral && { side: lateral }) };
-  };
-}
-
-/** m, and of the lift coefficient. */
-const [shift, liftStep] = [1e-3, 0.01];
-
-function straightNear(side: Side, { lift, x, z }: Pick<Flight, "lift" | "x" | "z">): (at: Pick<Flight, "lift" | "x" | "z">) => LateralDerivatives {
-  const here = sideDerivatives(side, { lift, x, z });
-  const moved = [
-    sideDerivatives(side, { lift: lift + liftStep, x, z }), sideDerivatives(side, { lift, x: x + shift, z }), sideDerivatives(side, { lift, x, z: z + shift }),
-  ];
-  return (at) => {
-    const shares = [(at.lift - lift) / liftStep, (at.x - x) / shift, (at.z - z) / shift];
-    const mixed = (motion: keyof LateralDerivatives) => {
-      const of = (name: "side" | "roll" | "yaw") => moved.reduce((sum, there, i) => sum + shares[i] * (there[motion][name] - here[motion][name]), here[motion][name]);
-      return { side: of("side"), roll: of("roll"), yaw: of("yaw") };
-    };
-    return { sideslip: mixed("sideslip"), rollRate: mixed("rollRate"), yawRate: mixed("yawRate") };
   };
 }
