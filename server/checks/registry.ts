@@ -8,8 +8,10 @@ import { modeDivergent } from "./modes/mode-divergent";
 import { modeUndamped } from "./modes/mode-undamped";
 import { benchDiffers } from "./power/bench-differs";
 import { currentOverLimit } from "./power/current-over-limit";
+import { motorHot } from "./power/motor-hot";
 import { motorOutSinks } from "./power/motor-out-sinks";
 import { motorOutUncontrollable } from "./power/motor-out-uncontrollable";
+import { packDrained } from "./power/pack-drained";
 import { propellerOverspeed } from "./power/propeller-overspeed";
 import { propellerStrikes } from "./power/propeller-strikes";
 import { thrustLineUnbalanced } from "./power/thrust-line-unbalanced";
@@ -31,7 +33,7 @@ export const checks: readonly Check[] = [
   weightMissing, cgOffCentre, cgAftOfLimit, cgForwardOfLimit, cgMoves,
   tailVolumeLow, finVolumeLow, yawUnstable, loadingHigh,
   tipStallFirst, canardStallsLast, lowReynolds, trimOutOfThrow, flapTrim, modeDivergent, modeUndamped,
-  thrustMarginLow, currentOverLimit, benchDiffers, propellerOverspeed, propellerStrikes, thrustLineUnbalanced,
+  thrustMarginLow, currentOverLimit, motorHot, packDrained, benchDiffers, propellerOverspeed, propellerStrikes, thrustLineUnbalanced,
   motorOutUncontrollable, motorOutSinks,
   channelClash, ruleMass,
 ];

@@ -5,6 +5,7 @@ import type { LevelTable } from "../compute/aircraft/level-table";
 import type { Performance } from "../compute/aircraft/performance";
 import type { Side } from "../compute/derivatives/side";
 import type { MassFigures } from "../compute/mass/figures";
+import type { Aeroplane } from "../compute/flight/aeroplane";
 import type { Fed } from "../compute/flight/on-charge";
 import type { Sortie } from "../compute/flight/sortie";
 import type { Alive } from "../compute/motor-out/all-alive";
@@ -30,6 +31,10 @@ export interface FedFrom extends Fed {
 export interface SortieFlown {
   readonly plan: PlannedSortie;
   readonly flown: Sortie;
+  /** Another plan flown, or this, on the usable charge of the packs that feed the motors, or of others in their place. */
+  readonly fly: (plan: PlannedSortie, fed?: readonly Fed[]) => Sortie;
+  /** The aircraft that flies it. */
+  readonly aeroplane: Aeroplane;
 }
 
 /** What the figures rest on and checks look at besides. */

@@ -101,7 +101,7 @@ function stateOf({ speed, climb = 0, bank = 0 }: Leg, aeroplane: Aeroplane): Sta
   }
   const most = aeroplane.thrust?.(speed);
   const path = climb === "full" ? climbAt(banked, speed) : pathAt(speed, climb);
-  if (most === undefined || !path) return "thrust";
+  if (most === undefined || !path || (climb === "full" && path.rate <= 0)) return "thrust";
   const drag = banked.drag(speed, path.loadFactor);
   if (drag === undefined) return "drag unknown";
   const thrust = climb === "full" ? most : drag + (weightOf(aeroplane) * path.rate) / speed;
@@ -120,4 +120,10 @@ function pathAt(speed: number, rate: number): Pick<Path, "rate" | "forward" | "l
 function timeOf({ for: length }: Leg, { rate, forward }: State): number | undefined {
   const time = "time" in length ? length.time : "distance" in length ? length.distance / forward : length.height / Math.abs(rate);
   return time >= 0 && Number.isFinite(time) ? time : undefined;
+}
+
+/** Share of the usable charge left in the store that has least of it, where the sortie ended; negative where more was taken. 1 without stores. */
+export function leastUsableLeft({ legs }: Pick<Sortie, "legs">, fed: readonly Fed[]): number {
+  const last = legs[legs.length - 1]?.stores ?? [];
+  return Math.min(1, ...last.map(({ charge }, i) => 1 - (1 - charge) / fed[i].store.usable));
 }

@@ -2,11 +2,12 @@ import { dimensions, type DimensionName } from "../../../grammar/units/dimension
 import { quantity, type Quantity } from "../../../grammar/units/quantity";
 import { overStall } from "../../compute/aircraft/flight-points";
 import type { Aeroplane } from "../../compute/flight/aeroplane";
+import type { Fed } from "../../compute/flight/on-charge";
 import { sortie, type FlownLeg, type Leg, type Sortie } from "../../compute/flight/sortie";
 import { settler } from "../../model/design/settle";
 import type { LegSpeed, PlannedLeg, PlannedSortie } from "../../model/design/sortie";
 import { across } from "../changes";
-import type { Facts } from "../facts";
+import type { Facts, SortieFlown } from "../facts";
 import type { Account, Input } from "../figure";
 import type { FigureSet } from "../figure-set";
 import { named } from "../wing";
@@ -34,8 +35,13 @@ export function* putSorties(set: FigureSet): Generator<void, void> {
   const plans = settler(set.loading.design.sorties);
   if (plans.nominal.length === 0 || (set.loading.design.powerplants.length > 0 && !flight.power)) return;
   yield;
-  const fly = (plan: PlannedSortie, kg: number) => flownBy(plan, flight, kg, set.loading.design.cruise !== undefined);
-  const flown = plans.nominal.map((plan) => ({ plan, flown: fly(plan, mass.value) }));
+  // Packs may be flown flat here: what is usable of them is a check's affair.
+  const packs = (flight.fed ?? []).filter(({ share }) => share > 0);
+  const flat = packs.map(({ store, share }): Fed => ({ share, store: { ...store, usable: 1 } }));
+  const fly = (plan: PlannedSortie, kg: number, fed: readonly Fed[] = flat) => flownBy(plan, flight, kg, fed, set.loading.design.cruise !== undefined);
+  const aeroplane = aeroplaneAt(flight, mass.value);
+  const flown = plans.nominal.map((plan): SortieFlown =>
+    ({ plan, aeroplane, flown: fly(plan, mass.value), fly: (other, fed = packs) => fly(other, mass.value, fed) }));
   set.facts.sorties = flown;
   const changes = [...plans.variables].map((variable) => ({ variable, up: plans.at(variable, 1), down: plans.at(variable, -1) }));
   yield;
@@ -48,10 +54,8 @@ export function* putSorties(set: FigureSet): Generator<void, void> {
   }
 }
 
-/** Packs may be flown flat here: what is usable of them is a check's affair. */
-function flownBy({ legs, equipment = 0 }: PlannedSortie, flight: Flight, mass: number, cruiseGiven: boolean): Sortie {
+function flownBy({ legs, equipment = 0 }: PlannedSortie, flight: Flight, mass: number, fed: readonly Fed[], cruiseGiven: boolean): Sortie {
   const grown = Math.sqrt(mass / flight.loaded.mass);
-  const fed = (flight.fed ?? []).filter(({ share }) => share > 0).map(({ store, share }) => ({ share, store: { ...store, usable: 1 } }));
   return sortie(legs.map((leg) => legOf(leg, flight, grown, cruiseGiven)), aeroplaneAt(flight, mass), fed, equipment);
 }
 
