@@ -16,12 +16,19 @@ import { sectionsAccount } from "./points";
 
 type Flight = NonNullable<Facts["flight"]>;
 
-/** The aircraft as flight mechanics sees it, of another weight: the same lift coefficients at other speeds. */
+/**
+ * The aircraft as flight mechanics sees it, of another weight: the same lift coefficients, and so drag over lift, at speeds by the root
+ * of it. More lift in a turn likewise; with less, up or down a slope, induced drag alone falls.
+ */
 export function aeroplaneAt({ model, loaded, points, table, flown }: Flight, mass: number): Aeroplane {
   const heavier = mass / loaded.mass;
-  const stallSpeed = points.stall.speed * Math.sqrt(heavier);
+  const grown = Math.sqrt(heavier);
+  const stallSpeed = points.stall.speed * grown;
+  const times = (by: number, drag: number | undefined) => (drag === undefined ? undefined : by * drag);
+  const own = (speed: number, loadFactor: number) => (loadFactor > 1 ? times(loadFactor, table.drag(speed / Math.sqrt(loadFactor))) : table.drag(speed, loadFactor));
   return {
-    mass, density: model.air.density, stallSpeed, searched: [stallSpeed, table.range[1]], drag: (speed, loadFactor = 1) => table.drag(speed, loadFactor * heavier),
+    mass, density: model.air.density, stallSpeed, searched: [stallSpeed, table.range[1] * grown],
+    drag: (speed, loadFactor = 1) => times(heavier, own(speed / grown, loadFactor)),
     ...(flown && { thrust: flown.thrust, electricPower: flown.electricPower }),
   };
 }
