@@ -56,25 +56,36 @@ export function swirlAngles(
  */
 export type TurnedLoads = (turned: readonly Turned[], washed: readonly Washed[], lift: number) => LateralLoads;
 
+/** About the origin. */
 interface Response {
-  /** Over dynamic pressure without lift, and for each m² of it. */
+  /** Over dynamic pressure without lift, and with 1 m² of it. */
   readonly still: LateralLoads;
   readonly lifting: LateralLoads;
   readonly own: readonly LateralLoads[];
 }
 
-/** Each strip's own response is solved when it is first asked for. */
-export function turnedLoads(flow: LateralFlow, about: { readonly x: number; readonly z: number }): TurnedLoads {
+/** Of each flow, by solved strip: they don't hang on weights. */
+const known = new WeakMap<LateralFlow, Map<number, Response>>();
+
+/** To a strip and its image turned by one radian opposite ways; solved when it is first asked for. */
+function responseOf(flow: LateralFlow, solved: number): Response {
+  const responses = known.get(flow) ?? new Map<number, Response>();
+  known.set(flow, responses);
+  const before = responses.get(solved);
+  if (before) return before;
   const { strips, rows } = flow;
-  const known = new Map<number, Response>();
-  /** To a strip and its image turned by one radian opposite ways. */
-  const respond = (solved: number): Response => {
-    const slopes = new Float64Array(strips.length * rows);
-    strips.forEach((one, s) => { if (one.solved === solved) slopes.fill(one.image ? -1 : 1, s * rows, (s + 1) * rows); });
-    const { circulation, loads } = flow.bend(slopes);
-    const [still, lifting] = [loads(0, about), loads(1, about)];
-    return { still, lifting, own: flow.stripLoads(circulation, about) };
-  };
+  const slopes = new Float64Array(strips.length * rows);
+  strips.forEach((one, s) => { if (one.solved === solved) slopes.fill(one.image ? -1 : 1, s * rows, (s + 1) * rows); });
+  const { circulation, loads } = flow.bend(slopes);
+  const origin = { x: 0, z: 0 };
+  const response = { still: loads(0, origin), lifting: loads(1, origin), own: flow.stripLoads(circulation, origin) };
+  responses.set(solved, response);
+  return response;
+}
+
+/** About (x, 0, z). */
+export function turnedLoads(flow: LateralFlow, { x, z }: { readonly x: number; readonly z: number }): TurnedLoads {
+  const { strips } = flow;
   const twice = new Set(strips.filter(({ image }) => image).map(({ solved }) => solved));
   return (turned, washed, lift) => {
     const odd = new Map<number, number>();
@@ -84,14 +95,13 @@ export function turnedLoads(flow: LateralFlow, about: { readonly x: number; read
     }
     const sum = { side: 0, roll: 0, yaw: 0 };
     for (const [solved, slope] of odd) {
-      const response = known.get(solved) ?? respond(solved);
-      known.set(solved, response);
+      const { still, lifting, own } = responseOf(flow, solved);
       for (const of of ["side", "roll", "yaw"] as const) {
-        const still = response.still[of] + lift * (response.lifting[of] - response.still[of]);
-        sum[of] += slope * washed.reduce((total, one) => total + one.speed * response.own[strips[one.strip].solved][of], still);
+        const flown = still[of] + lift * (lifting[of] - still[of]);
+        sum[of] += slope * washed.reduce((total, one) => total + one.speed * own[strips[one.strip].solved][of], flown);
       }
     }
-    return sum;
+    return { side: sum.side, roll: sum.roll - z * sum.side, yaw: sum.yaw + x * sum.side };
   };
 }
 
