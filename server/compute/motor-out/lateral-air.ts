@@ -33,51 +33,91 @@ const straight = (none: LateralCoefficients, one: LateralCoefficients) => (lift:
   return { side: at("side"), roll: at("roll"), yaw: at("yaw") };
 };
 
+const origin = { x: 0, z: 0 };
+
+const moved = ({ side, roll, yaw }: LateralLoads, { x, z }: typeof origin): LateralLoads => ({ side, roll: roll - z * side, yaw: yaw + x * side });
+
+interface Steered {
+  readonly axis: SteeringAxis;
+  readonly circulation: Float64Array;
+  /** Without lift, and with 1 m² of it. */
+  readonly loads: readonly [none: LateralLoads, one: LateralLoads];
+  /** Of each solved strip. */
+  readonly own: readonly LateralLoads[];
+}
+
+/** A shape with its controls, ready for any balance point: moments about the design's origin. */
+export interface SteeredSide {
+  readonly side: Side;
+  readonly roll?: Steered;
+  readonly yaw?: Steered;
+  /** By the wind of a sideslip, of each solved strip. */
+  readonly blown: readonly LateralLoads[];
+  /** Induced drag of pairs: sideslip, aileron, rudder. */
+  readonly products: readonly (readonly number[])[];
+  readonly turned: TurnedLoads;
+}
+
+/** Sideslip and controls from the same lattice, one solution for each. Surfaces with their controls. */
+export function steeredSide(side: Side, surfaces: readonly Surface[]): SteeredSide {
+  const { flow } = side;
+  const [roll, yaw] = (["roll", "yaw"] as const).map((way): Steered | undefined => {
+    const axis = steeringAxis(flow, surfaces, way);
+    if (!axis) return undefined;
+    const { loads, circulation } = flow.bend(axis.slopes);
+    return { axis, circulation, loads: [loads(0, origin), loads(1, origin)], own: flow.stripLoads(circulation, origin) };
+  });
+  const wind = flow.turn(() => [0, -1, 0]);
+  const circulations = [wind, roll?.circulation, yaw?.circulation];
+  const products = circulations.map((a) => circulations.map((b) => (a && b ? flow.drag(a, b) : 0)));
+  return { side, ...(roll && { roll }), ...(yaw && { yaw }), blown: flow.stripLoads(wind, origin), products, turned: turnedLoads(flow, origin) };
+}
+
 /**
- * Sideslip and controls from the same lattice, one solution for each. Surfaces with their controls. What stands in a slipstream has
- * its pressure with a control turned; its wind of a sideslip comes less from the side, so that only the speed counts (areas in the
- * slipstream at its pressure, as handbooks do: USAF DATCOM 4.6, from memory). The drag: that of the wake far downstream, the flow
- * of sideslip without its part along the chords, and turned plain flaps'.
+ * Sideslip and controls about a balance point. What stands in a slipstream has its pressure with a control turned; its wind of a sideslip
+ * comes less from the side, so that only the speed counts (areas in the slipstream at its pressure, as handbooks do: USAF DATCOM 4.6,
+ * from memory). The drag: that of the wake far downstream, the flow of sideslip without its part along the chords, and turned plain flaps'.
  */
-export function lateralAir(side: Side, surfaces: readonly Surface[], about: { readonly x: number; readonly z: number }): LateralAir {
+export function lateralAir({ side, roll, yaw, blown, products, turned }: SteeredSide, { x, z }: { readonly x: number; readonly z: number }): LateralAir {
   const { flow, reference: { area, span } } = side;
-  const [roll, yaw] = (["roll", "yaw"] as const).map((way) => steeringAxis(flow, surfaces, way));
+  const about = { x, z };
+  const coefficients = (loads: LateralLoads): LateralCoefficients => {
+    const own = moved(loads, about);
+    return { side: own.side / area, roll: own.roll / (area * span), yaw: own.yaw / (area * span) };
+  };
   const slip = straight(sideDerivatives(side, { lift: 0, ...about }).sideslip, sideDerivatives(side, { lift: 1, ...about }).sideslip);
   /** With what the slipstream adds on the strips in it. */
   const more = (still: LateralCoefficients, own: readonly LateralLoads[], washed: readonly Washed[], gain: "speed" | "pressure"): LateralCoefficients => {
-    const sum = (of: keyof LateralLoads) => washed.reduce((total, one) => total + one[gain] * own[flow.strips[one.strip].solved][of], 0) / area;
-    return { side: still.side + sum("side"), roll: still.roll + sum("roll") / span, yaw: still.yaw + sum("yaw") / span };
+    const sum = { side: 0, roll: 0, yaw: 0 };
+    for (const one of washed) {
+      const loads = own[flow.strips[one.strip].solved];
+      sum.side += one[gain] * loads.side;
+      sum.roll += one[gain] * loads.roll;
+      sum.yaw += one[gain] * loads.yaw;
+    }
+    const added = coefficients(sum);
+    return { side: still.side + added.side, roll: still.roll + added.roll, yaw: still.yaw + added.yaw };
   };
-  const control = (axis: SteeringAxis | undefined) => {
-    if (!axis) return undefined;
-    const { loads, circulation } = flow.bend(axis.slopes);
-    const at = (lift: number): LateralCoefficients => {
-      const { side: force, roll: rolling, yaw: yawing } = loads(lift * area, about);
-      return { side: force / area, roll: rolling / (area * span), yaw: yawing / (area * span) };
-    };
-    const coefficients = straight(at(0), at(1));
-    const own = flow.stripLoads(circulation, about);
-    return {
-      circulation,
-      steering: (lift: number, washed: readonly Washed[]) => ({ ...more(coefficients(lift), own, washed, "pressure"), throw: axis.throw }),
-    };
+  const steering = (control: Steered | undefined) => {
+    if (!control) return undefined;
+    const { loads: [none, one], own, axis } = control;
+    // Per lift coefficient: its area of lift is `area`.
+    const whole = { side: none.side + area * (one.side - none.side), roll: none.roll + area * (one.roll - none.roll), yaw: none.yaw + area * (one.yaw - none.yaw) };
+    const at = straight(coefficients(none), coefficients(whole));
+    return (lift: number, washed: readonly Washed[]) => ({ ...more(at(lift), own, washed, "pressure"), throw: axis.throw });
   };
-  const [ailerons, rudders] = [control(roll), control(yaw)];
-  const wind = flow.turn(() => [0, -1, 0]);
-  const blown = flow.stripLoads(wind, about);
-  const circulations = [wind, ailerons?.circulation, rudders?.circulation];
-  const products = circulations.map((a) => circulations.map((b) => (a && b ? flow.drag(a, b) : 0)));
+  const [aileron, rudder] = [steering(roll), steering(yaw)];
   return {
-    ...(roll && { roll }), ...(yaw && { yaw }),
-    strips: flow.strips, turned: turnedLoads(flow, about),
+    ...(roll && { roll: roll.axis }), ...(yaw && { yaw: yaw.axis }),
+    strips: flow.strips, turned: (...what) => moved(turned(...what), about),
     frame: (lift, washed = []) => ({
       area, span, sideslip: more(slip(lift), blown, washed, "speed"),
-      ...(ailerons && { aileron: ailerons.steering(lift, washed) }), ...(rudders && { rudder: rudders.steering(lift, washed) }),
+      ...(aileron && { aileron: aileron(lift, washed) }), ...(rudder && { rudder: rudder(lift, washed) }),
     }),
-    dragArea: ({ sideslip, aileron = 0, rudder = 0 }) => {
-      const shares = [sideslip, aileron, rudder];
+    dragArea: (held) => {
+      const shares = [held.sideslip, held.aileron ?? 0, held.rudder ?? 0];
       const induced = shares.reduce((sum, a, i) => sum + shares.reduce((part, b, j) => part + a * b * products[i][j], 0), 0);
-      return induced + (roll?.dragArea(aileron) ?? 0) + (yaw?.dragArea(rudder) ?? 0);
+      return induced + (roll?.axis.dragArea(shares[1]) ?? 0) + (yaw?.axis.dragArea(shares[2]) ?? 0);
     },
   };
 }

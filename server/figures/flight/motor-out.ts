@@ -1,6 +1,6 @@
 import type { Aeroplane } from "../../compute/flight/aeroplane";
 import { asymmetryOf, failedRunsSteps } from "../../compute/motor-out/asymmetry";
-import { lateralAir, type LateralAir } from "../../compute/motor-out/lateral-air";
+import type { LateralAir } from "../../compute/motor-out/lateral-air";
 import type { Asymmetry } from "../../compute/motor-out/minimum-control-speed";
 import { criticalMotor, motorOut, type MotorOut } from "../../compute/motor-out/motor-out";
 import { plantLoads, together } from "../../compute/motor-out/plant";
@@ -12,6 +12,7 @@ import { placeless, rungAbove, rungBelow } from "../power-tables";
 import { mapsIn } from "../propeller-maps";
 import type { Row } from "../series";
 import { putFailure } from "./failures";
+import { steeredAir } from "./steered";
 
 /** Slowest speed at which powerplants are known, over the stall: a little under where the search ends, for the lighter of a band. */
 const slowest = 0.45;
@@ -24,16 +25,14 @@ interface Worked {
 
 /** Each powerplant dead in turn, in steps. Nothing with fewer than two, without flight on them, or where nothing yaws. */
 export function* putMotorOut(set: FigureSet, memory: Memory): Generator<void, void> {
-  const { flight, side } = set.facts;
-  const { powerplants, sources, surfaces } = settle({
-    powerplants: set.design.powerplants, sources: set.design.sources, surfaces: set.loading.design.surfaces,
-  });
+  const { flight } = set.facts;
+  const { powerplants, sources } = settle({ powerplants: set.design.powerplants, sources: set.design.sources });
   const mass = set.value("mass.total");
-  if (powerplants.length < 2 || !flight?.power || !side || !mass) return;
+  if (powerplants.length < 2 || !flight?.power || !mass) return;
   const { model, loaded, points: { stall }, table, performance } = flight;
   yield;
-  const lateral = lateralAir(side, surfaces, loaded);
-  if (!lateral.yaw) return;
+  const lateral = steeredAir(set, memory);
+  if (!lateral?.yaw) return;
   yield;
   // Beyond the top speed propellers brake: no failure is held there.
   const high = Math.min(table.range[1], Math.max(performance?.topSpeed ?? Infinity, 1.3 * stall.speed));

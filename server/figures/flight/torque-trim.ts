@@ -2,7 +2,7 @@ import { dimensions, type DimensionName } from "../../../grammar/units/dimension
 import { quantity, type Quantity } from "../../../grammar/units/quantity";
 import { overStall } from "../../compute/aircraft/flight-points";
 import { heldAlive, neutralSideThrust, pointed, type Alive, type AliveCase, type Pulled } from "../../compute/motor-out/all-alive";
-import { lateralAir, type LateralAir } from "../../compute/motor-out/lateral-air";
+import type { LateralAir } from "../../compute/motor-out/lateral-air";
 import { together, type Cause, type Lateral } from "../../compute/motor-out/plant";
 import { lateralAccount } from "../../compute/stability/accounts";
 import { settle } from "../../model/design/settle";
@@ -15,19 +15,18 @@ import type { Row } from "../series";
 import { named } from "../wing";
 import { causes, controlsOf } from "./failures";
 import { sectionsAccount } from "./points";
+import { steeredAir } from "./steered";
 
 /** What rudder and ailerons do at full throttle with all motors running, in steps. Nothing without flight on motors, or where nothing steers. */
 export function* putTorqueTrim(set: FigureSet, memory: Memory): Generator<void, void> {
-  const { flight, side } = set.facts;
-  const { powerplants, sources, surfaces } = settle({
-    powerplants: set.design.powerplants, sources: set.design.sources, surfaces: set.loading.design.surfaces,
-  });
+  const { flight } = set.facts;
+  const { powerplants, sources } = settle({ powerplants: set.design.powerplants, sources: set.design.sources });
   const mass = set.value("mass.total");
-  if (!flight?.power || !side || !mass) return;
+  if (!flight?.power || !mass) return;
   const { model, loaded, points: { stall }, table, performance } = flight;
   yield;
-  const lateral = lateralAir(side, surfaces, loaded);
-  if (!lateral.yaw && !lateral.roll) return;
+  const lateral = steeredAir(set, memory);
+  if (!lateral) return;
   yield;
   const given: AliveCase = { model, table, lateral, powerplants, sources, mapOf: mapsIn(memory) };
   const path: Pulled = performance?.climb ?? { speed: overStall * stall.speed, loadFactor: 1 };
