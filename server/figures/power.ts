@@ -53,6 +53,7 @@ export function* putPower(set: FigureSet, memory: Memory): Generator<void, void>
   set.put("power.efficiency", take("efficiency", "ratio"), account("Σ shaft power / Σ power at the packs' terminals"));
   set.put("power.current_margin", take("margin", "ratio"), account("least of allowed / actual current over motors, controllers and packs, all packs fully charged"));
   putPlants(set, nominal, take, account);
+  putHeat(set, full, take, account);
   putShares(set);
 }
 
@@ -80,6 +81,7 @@ function numbersOf(nominal: StaticResult | undefined, plants: readonly Powerplan
     power,
     ...(power > 0 ? { efficiency: sum((run) => run.shaftPower) / power } : {}),
     ...marginOf(full, plants),
+    ...Object.fromEntries(runsOf(full).map((run) => [`${run.path}.heat`, run.motorHeat])),
     ...Object.fromEntries(runs.flatMap((run) => [
       [`${run.path}.rotation`, run.rotation], [`${run.path}.thrust`, run.thrust], [`${run.path}.current`, run.packCurrent],
     ])),
@@ -104,6 +106,20 @@ function putPlants(
     own("static_rpm", "rotation", "rotation", "where the motor's torque is what the propeller takes");
     own("static_thrust", "thrust", "force", "thrust coefficient × air density × (rotation/2π)² × diameter⁴");
     own("static_current", "current", "current", "(volts at the motor − rotation / kv) / resistance, seen from the pack");
+  }
+}
+
+/** What heats each motor, over its weight. */
+function putHeat(
+  set: FigureSet, full: StaticResult, take: (key: string, dimension: DimensionName) => Quantity | undefined, account: (formula: string) => Account,
+): void {
+  for (const { path } of runsOf(full)) {
+    const [heat, weight] = [take(`${path}.heat`, "power"), set.loading.design.loads.find((load) => load.path === `${path}.motor`)?.weight];
+    if (!heat || !weight || !(weight.value > 0)) continue;
+    const told = account("(motor current² × resistance + volts behind the resistance × no-load current) / weight of the motor, packs fully charged");
+    set.put(`power.${path}.motor_heat`, divide(heat, weight), {
+      ...told, inputs: [...told.inputs, { name: "heat", value: heat }, { name: `weight of ${path}.motor`, value: weight }],
+    });
   }
 }
 

@@ -2,10 +2,11 @@ import type { Place } from "../../../shared/finding";
 import type { DimensionName } from "../../../grammar/units/dimension";
 import { atmosphere } from "../../compute/atmosphere/atmosphere";
 import { runAt, type RunResult } from "../../compute/powertrain/run-at";
+import { propellerMap, type PropellerMap } from "../../compute/propeller/propeller-map";
 import { currentLoads } from "../../figures/current-margin";
 import type { FigureSet } from "../../figures/figure-set";
 import { runsOf } from "../../figures/power";
-import type { Source } from "../../model/design/power";
+import type { Propeller, Source } from "../../model/design/power";
 import type { Subject } from "../check";
 import { nominal } from "../readiness";
 import { placeIn, type Plant } from "./parts";
@@ -80,10 +81,19 @@ interface Others {
   readonly speed: number;
 }
 
+const maps = new WeakMap<Propeller, PropellerMap>();
+
+/** A propeller that is tried at several speeds has one map. */
+function mapOf(propeller: Propeller): PropellerMap {
+  let map = maps.get(propeller);
+  if (!map) maps.set(propeller, (map = propellerMap(propeller)));
+  return map;
+}
+
 /** A loading's run at full throttle with other powerplants, or other packs, in place of its own. */
 export function runWith(
   set: FigureSet, powerplants: readonly Plant[], state: "nominal" | "full", { sources = nominal(set).sources, speed = 0 }: Partial<Others> = {},
 ): RunResult | undefined {
   const air = atmosphere(nominal(set).field);
-  return air && runAt({ powerplants, sources, air, state, speed });
+  return air && runAt({ powerplants, sources, air, state, speed, mapOf });
 }

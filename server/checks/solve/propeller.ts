@@ -83,7 +83,7 @@ export function moveHub(subject: Subject, set: FigureSet, path: string, holds: H
 const mountReach = 60;
 
 /** Loadings mostly share all but weights: each arrangement of propellers and what is around them needs looking at once. */
-function distinct(sets: readonly FigureSet[]): FigureSet[] {
+export function distinct(sets: readonly FigureSet[]): FigureSet[] {
   const seen = new Set<string>();
   return sets.filter((set) => {
     const { powerplants, sources, field, bodies, surfaces, wheels } = nominal(set);

@@ -73,7 +73,7 @@ test("which checks offer a fix", () => {
   const fixed = checks.filter(({ code }) => analyseText(examplesOf(pageOf(code))[0]).findings[0]?.fixes?.length).map(({ code }) => code);
   expect(fixed).toEqual([
     "cg_off_centre", "cg_aft_of_limit", "cg_forward_of_limit", "cg_moves", "tip_stall_first", "trim_out_of_throw", "thrust_margin_low", "current_over_limit",
-    "pack_drained", "bench_differs", "propeller_strikes", "thrust_line_unbalanced", "channel_clash",
+    "motor_hot", "pack_drained", "bench_differs", "propeller_strikes", "thrust_line_unbalanced", "channel_clash",
   ]);
 });
 

@@ -14,7 +14,7 @@ fin tail { at = (820 mm, 200 mm, 0 mm) ; mirror = yes ; foil = naca("0009") ; we
 battery pack { cells = 4 ; capacity = 4000 mAh ; c_rating = 30 ; weight = 420 g ; at = (150 mm, 0 mm, 0 mm) }
 powerplant tail_motor {
   at = (450 mm, 0 mm, 0 mm) ; battery = pack ; pusher = yes
-  motor { kv = 900 rpm/V ; resistance = 40 mohm ; no_load_current = 1.1 A ; max_current = 50 A ; weight = 130 g ; at = (410 mm, 0 mm, 0 mm) }
+  motor { kv = 850 rpm/V ; resistance = 40 mohm ; no_load_current = 1.1 A ; max_current = 50 A ; weight = 130 g ; at = (410 mm, 0 mm, 0 mm) }
   propeller { diameter = 11 in ; pitch = 5.5 in ; weight = 22 g }
   esc { max_current = 60 A ; weight = 48 g ; at = (300 mm, 0 mm, 0 mm) }
 }
@@ -55,7 +55,7 @@ wing upper { at = (60 mm, 0 mm, 60 mm) ; foil = flat(2 %) ; weight = 5 g ; panel
 body stick { at = (-20 mm, 0 mm, 0 mm) ; length = 480 mm ; width = 8 mm ; weight = 6 g }
 tailplane stab { at = (380 mm, 0 mm, 0 mm) ; foil = flat(2 %) ; weight = 2 g ; panel half { span = 130 mm ; chord = 90 mm } }
 fin upright { at = (380 mm, 0 mm, 0 mm) ; foil = flat(2 %) ; weight = 1.5 g ; panel only { span = 120 mm ; chord = 90 mm } }
-battery pack { cells = 2 ; capacity = 260 mAh ; c_rating = 35 ; weight = 16 g ; at = (0 mm, 0 mm, 0 mm) }
+battery pack { cells = 1 ; capacity = 400 mAh ; c_rating = 35 ; weight = 14 g ; at = (0 mm, 0 mm, 0 mm) }
 powerplant nose {
   at = (-30 mm, 0 mm, 0 mm) ; battery = pack
   motor { kv = 2000 rpm/V ; resistance = 400 mohm ; no_load_current = 0.3 A ; weight = 9 g }
@@ -75,7 +75,7 @@ gear legs {
 battery pack { cells = 6 ; capacity = 5000 mAh ; c_rating = 30 ; weight = 760 g ; at = (100 mm, 0 mm, 0 mm) }
 powerplant nose {
   at = (-30 mm, 0 mm, 0 mm) ; battery = pack ; right_thrust = 2 deg ; down_thrust = 2 deg
-  motor { kv = 420 rpm/V ; resistance = 30 mohm ; no_load_current = 1.4 A ; max_current = 65 A ; weight = 330 g }
+  motor { kv = 400 rpm/V ; resistance = 30 mohm ; no_load_current = 1.4 A ; max_current = 65 A ; weight = 330 g }
   propeller { diameter = 15 in ; pitch = 8 in ; weight = 60 g }
   esc { max_current = 80 A ; weight = 90 g ; at = (60 mm, 0 mm, 0 mm) }
 }`,
