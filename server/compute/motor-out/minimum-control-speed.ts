@@ -35,10 +35,14 @@ export interface ControlSpeed {
   readonly below?: true;
 }
 
-const places = 24;
+const places = 20;
 
 /** How far about a control speed close by another is looked for first, as a share. */
 const vicinity = 0.01;
+
+/** Speeds at which a search looks first: who else needs some takes of these, since they are known. */
+export const lookedAt = (low: number, high: number): number[] =>
+  Array.from({ length: places + 1 }, (_, i) => (i === 0 ? low : i === places ? high : low * (high / low) ** (i / places)));
 
 /**
  * The minimum control speed in steady flight, with rudder, ailerons, sideslip and bank each within its limit and live powerplants at full
@@ -55,8 +59,7 @@ export function minimumControlSpeed(asymmetry: Asymmetry, dead: readonly string[
   const close = near && !near.below ? bracketedRoot(over, near.speed * (1 - vicinity), near.speed * (1 + vicinity), 1e-9 * near.speed) : undefined;
   if (close !== undefined) return result(close, false);
   let held: number | undefined;
-  for (let i = places; i >= 0; i--) {
-    const speed = i === 0 ? low : i === places ? high : low * (high / low) ** (i / places);
+  for (const speed of lookedAt(low, high).reverse()) {
     const use = over(speed);
     if (held === undefined) {
       if (use > 0) return undefined;

@@ -2,7 +2,7 @@ import { smoothCurve } from "../curve";
 import { speedsOf, type Aeroplane } from "../flight/aeroplane";
 import { topSpeed } from "../flight/level";
 import { fastestClimb, steadyPath, type BestPath } from "../flight/path";
-import { heldAt, minimumControlSpeed, type Asymmetry, type ControlSpeed, type Held } from "./minimum-control-speed";
+import { heldAt, lookedAt, minimumControlSpeed, type Asymmetry, type ControlSpeed, type Held } from "./minimum-control-speed";
 import { together, type Cause } from "./plant";
 
 export interface MotorOut {
@@ -19,6 +19,10 @@ export interface MotorOut {
 /** Slowest speed for which control is asked, over the stall. */
 const slowest = 0.5;
 
+/** Between which control is asked for: beyond the top speed propellers brake, and no failure is held there. */
+export const controlledSpeeds = (aeroplane: Aeroplane): readonly [low: number, high: number] =>
+  [slowest * aeroplane.stallSpeed, topSpeed(aeroplane) ?? speedsOf(aeroplane)[1]];
+
 /**
  * One powerplant dead. `aeroplane` gives weight, stall and drag; thrust is that of the live ones, forward, less the dead one's drag. The
  * drag of rudder, ailerons and sideslip is `trimDrag` (N, of a balance), none when absent. `near`: that of the same aircraft with nearly the
@@ -28,9 +32,8 @@ export function motorOut(
   asymmetry: Asymmetry, aeroplane: Aeroplane, path: string, trimDrag?: (held: Held) => number, near?: MotorOut & { readonly stallSpeed: number },
 ): MotorOut {
   const { stallSpeed } = aeroplane;
-  // Beyond the top speed propellers brake: no failure is held there.
-  const high = topSpeed(aeroplane) ?? speedsOf(aeroplane)[1];
-  const control = minimumControlSpeed(asymmetry, [path], slowest * stallSpeed, high, near?.control);
+  const [slow, high] = controlledSpeeds(aeroplane);
+  const control = minimumControlSpeed(asymmetry, [path], slow, high, near?.control);
   const atLiftOff = flown(asymmetry, path, 1.2 * stallSpeed);
   const low = Math.max(stallSpeed, control?.speed ?? Infinity);
   const best: Pick<BestPath, "speed" | "end"> | undefined = near?.climb ? { speed: Math.max(low, (near.climb.speed * stallSpeed) / near.stallSpeed) }
@@ -39,9 +42,6 @@ export function motorOut(
   return { path, ...(control && { control }), ...(atLiftOff && { atLiftOff }), ...(climb && { climb: { ...climb, ...(best.end && { end: best.end }) } }) };
 }
 
-/** Speeds at which thrust and the drag of holding it straight are worked out; between them they are smooth. */
-const places = 16;
-
 /** At one speed. */
 function crippledClimb(asymmetry: Asymmetry, aeroplane: Aeroplane, path: string, speed: number, trimDrag?: (held: Held) => number): BestPath | undefined {
   const thrust = leftThrust(asymmetry, path, speed);
@@ -49,11 +49,12 @@ function crippledClimb(asymmetry: Asymmetry, aeroplane: Aeroplane, path: string,
   return thrust === undefined || (trimDrag && !held) ? undefined : steadyPath(aeroplane, speed, thrust - (held && trimDrag ? trimDrag(held) : 0));
 }
 
-/** The aircraft on its live powerplants, over the speeds at which it can be held straight. */
+/** The aircraft on its live powerplants, over the speeds at which it can be held straight: smooth between those that are looked at. */
 function crippled(
   asymmetry: Asymmetry, aeroplane: Aeroplane, path: string, [low, high]: readonly [number, number], trimDrag?: (held: Held) => number,
 ): Aeroplane {
-  const points = Array.from({ length: places }, (_, i) => low + ((high - low) * i) / (places - 1)).flatMap((speed) => {
+  const looked = lookedAt(...controlledSpeeds(aeroplane)).filter((speed) => speed > low);
+  const points = [low, ...looked].flatMap((speed) => {
     const thrust = leftThrust(asymmetry, path, speed);
     const held = trimDrag && flown(asymmetry, path, speed);
     return thrust === undefined || (trimDrag && !held) ? [] : [{ speed, thrust, extra: held && trimDrag ? trimDrag(held) : 0 }];

@@ -1,12 +1,10 @@
-import type { Vec3 } from "../../model/design/geometry";
 import type { Powerplant } from "../../model/design/power";
-import { along, dot } from "../convex/shapes";
 import { swirlSpeed, type TorqueSpread } from "../propeller/swirl";
 import type { LateralFlow, LateralLoads } from "../lattice/lateral-flow";
 import type { LateralStrip } from "../lattice/lateral-strips";
 import type { LateralAir, Washed } from "./lateral-air";
 import type { Lateral } from "./plant";
-import { slipstreamOf, type Wind } from "./washed-strips";
+import { slipstreamOf, stands, type Passing, type Wind } from "./washed-strips";
 
 /** A strip that meets the air at an angle of its own: towards its normal, rad of the flight's speed. */
 export interface Turned {
@@ -28,24 +26,25 @@ export function swirlAngles(
   const { spread, torque } = load;
   if (!passing || !spread) return [];
   const sense = plant.propeller?.clockwise === false ? -1 : 1;
-  /** Speed of the swirl along a normal. */
-  const towards = (point: Vec3, normal: Vec3): number => {
-    const at = passing(point);
-    const distance = at ? Math.sqrt(dot(at.beside, at.beside)) : 0;
-    if (!at || distance === 0) return 0;
-    const flux = wind.density * Math.PI * at.radius ** 2 * at.velocity;
-    const [ax, ay, az] = plant.thrustAxis;
-    const [x, y, z] = at.beside;
-    const around: Vec3 = [ay * z - az * y, az * x - ax * z, ax * y - ay * x];
-    return (sense * swirlSpeed({ spread, torque, flux, radius: at.radius }, distance) * dot(around, normal)) / distance;
+  const [ax, ay, az] = plant.thrustAxis;
+  /** Speed of the swirl along a normal of which x is 0. */
+  const towards = ({ radius, velocity, x, y, z, distance }: Passing, ny: number, nz: number): number => {
+    if (!(distance > 0 && distance < radius)) return 0;
+    const flux = wind.density * Math.PI * radius ** 2 * velocity;
+    return (sense * swirlSpeed({ spread, torque, flux, radius }, distance) * ((az * x - ax * z) * ny + (ax * y - ay * x) * nz)) / distance;
   };
-  return strips.flatMap(({ kind, x, y, z, ny, length }, strip): Turned[] => {
-    if (kind !== "fin" && kind !== "tailplane") return [];
+  return strips.flatMap((one, strip): Turned[] => {
+    const { x, y, z, ny, length } = one;
+    const middle = stands(one) ? passing(x, y, z) : undefined;
+    // Along a strip a slipstream hardly widens: one this far off is out of it.
+    if (!middle || middle.distance - length / 2 > 1.2 * middle.radius) return [];
     const nz = Math.sqrt(Math.max(0, 1 - ny * ny));
-    const mean = Array.from({ length: places }, (_, i) => {
+    let mean = 0;
+    for (let i = 0; i < places; i++) {
       const by = ((i + 0.5) / places - 0.5) * length;
-      return towards(along([x, y, z], by, [0, nz, -ny]), [0, ny, nz]);
-    }).reduce((sum, one) => sum + one / places, 0);
+      const at = passing(x, y + by * nz, z - by * ny);
+      if (at) mean += towards(at, ny, nz) / places;
+    }
     return mean === 0 ? [] : [{ strip, slope: -mean / wind.speed }];
   });
 }
@@ -64,28 +63,18 @@ interface Response {
   readonly own: readonly LateralLoads[];
 }
 
-/** Of each flow, by solved strip: they don't hang on weights. */
-const known = new WeakMap<LateralFlow, Map<number, Response>>();
-
-/** To a strip and its image turned by one radian opposite ways; solved when it is first asked for. */
-function responseOf(flow: LateralFlow, solved: number): Response {
-  const responses = known.get(flow) ?? new Map<number, Response>();
-  known.set(flow, responses);
-  const before = responses.get(solved);
-  if (before) return before;
-  const { strips, rows } = flow;
-  const slopes = new Float64Array(strips.length * rows);
-  strips.forEach((one, s) => { if (one.solved === solved) slopes.fill(one.image ? -1 : 1, s * rows, (s + 1) * rows); });
-  const { circulation, loads } = flow.bend(slopes);
-  const origin = { x: 0, z: 0 };
-  const response = { still: loads(0, origin), lifting: loads(1, origin), own: flow.stripLoads(circulation, origin) };
-  responses.set(solved, response);
-  return response;
-}
-
-/** About (x, 0, z). */
+/** About (x, 0, z). Each strip's own response is solved when it is first asked for. */
 export function turnedLoads(flow: LateralFlow, { x, z }: { readonly x: number; readonly z: number }): TurnedLoads {
-  const { strips } = flow;
+  const { strips, rows } = flow;
+  const known = new Map<number, Response>();
+  /** To a strip and its image turned by one radian opposite ways. */
+  const respond = (solved: number): Response => {
+    const slopes = new Float64Array(strips.length * rows);
+    strips.forEach((one, s) => { if (one.solved === solved) slopes.fill(one.image ? -1 : 1, s * rows, (s + 1) * rows); });
+    const { circulation, loads } = flow.bend(slopes);
+    const origin = { x: 0, z: 0 };
+    return { still: loads(0, origin), lifting: loads(1, origin), own: flow.stripLoads(circulation, origin) };
+  };
   const twice = new Set(strips.filter(({ image }) => image).map(({ solved }) => solved));
   return (turned, washed, lift) => {
     const odd = new Map<number, number>();
@@ -95,7 +84,9 @@ export function turnedLoads(flow: LateralFlow, { x, z }: { readonly x: number; r
     }
     const sum = { side: 0, roll: 0, yaw: 0 };
     for (const [solved, slope] of odd) {
-      const { still, lifting, own } = responseOf(flow, solved);
+      const response = known.get(solved) ?? respond(solved);
+      known.set(solved, response);
+      const { still, lifting, own } = response;
       for (const of of ["side", "roll", "yaw"] as const) {
         const flown = still[of] + lift * (lifting[of] - still[of]);
         sum[of] += slope * washed.reduce((total, one) => total + one.speed * own[strips[one.strip].solved][of], flown);

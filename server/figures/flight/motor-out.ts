@@ -1,8 +1,8 @@
 import type { Aeroplane } from "../../compute/flight/aeroplane";
 import { asymmetryOf, failedRunsSteps } from "../../compute/motor-out/asymmetry";
 import type { LateralAir } from "../../compute/motor-out/lateral-air";
-import type { Asymmetry } from "../../compute/motor-out/minimum-control-speed";
-import { criticalMotor, motorOut, type MotorOut } from "../../compute/motor-out/motor-out";
+import { lookedAt, type Asymmetry } from "../../compute/motor-out/minimum-control-speed";
+import { controlledSpeeds, criticalMotor, motorOut, type MotorOut } from "../../compute/motor-out/motor-out";
 import { plantLoads, together } from "../../compute/motor-out/plant";
 import { settle } from "../../model/design/settle";
 import { across } from "../changes";
@@ -21,6 +21,8 @@ interface Worked {
   readonly asymmetry: Asymmetry;
   readonly stallSpeed: number;
   readonly each: readonly MotorOut[];
+  /** Speeds at which all of it is known. */
+  readonly looked: readonly number[];
 }
 
 /** Each powerplant dead in turn, in steps. Nothing with fewer than two, without flight on them, or where nothing yaws. */
@@ -49,7 +51,7 @@ export function* putMotorOut(set: FigureSet, memory: Memory): Generator<void, vo
     const pressure = (speed: number) => (model.air.density * speed ** 2) / 2;
     const failure = (path: string, near?: MotorOut) =>
       motorOut(asymmetry, aeroplane, path, (held) => pressure(held.speed) * lateral.dragArea(held), near && { ...near, stallSpeed: stall.speed });
-    return { asymmetry, stallSpeed, failure };
+    return { asymmetry, stallSpeed, failure, looked: lookedAt(...controlledSpeeds(aeroplane)) };
   };
   const { failure, ...nominalCase } = prepared(loaded.mass);
   const each: MotorOut[] = [];
@@ -69,7 +71,7 @@ export function* putMotorOut(set: FigureSet, memory: Memory): Generator<void, vo
     numbersOf(kg === loaded.mass ? nominal : at(kg), lateral));
   if (!of) return;
   for (const one of nominal.each) putFailure(set, one, critical, lateral, (name, dimension) => of(`${name} ${one.path}`, dimension));
-  putYaw(set, nominal, lateral, [slowest * stall.speed, high]);
+  putYaw(set, nominal, lateral);
 }
 
 function numbersOf({ each }: Worked, lateral: LateralAir): Readonly<Record<string, number | undefined>> {
@@ -81,12 +83,8 @@ function numbersOf({ each }: Worked, lateral: LateralAir): Readonly<Record<strin
 const rudderAngle = ({ yaw }: LateralAir, effect: number | undefined): number | undefined =>
   yaw && effect !== undefined ? yaw.angle(effect) : undefined;
 
-/** Places of the plot. */
-const places = 24;
-
 /** The yaw that each failure leaves, and what full rudder gives by itself. */
-function putYaw(set: FigureSet, { asymmetry, each }: Worked, { yaw }: LateralAir, [low, high]: readonly [number, number]): void {
-  const speeds = Array.from({ length: places }, (_, i) => low + ((high - low) * i) / (places - 1));
+function putYaw(set: FigureSet, { asymmetry, each, looked: speeds }: Worked, { yaw }: LateralAir): void {
   const row = (title: string, of: (speed: number) => number | undefined): Row => ({ title, dimension: "torque", values: speeds.map(of) });
   const most = yaw ? Math.min(yaw.throw.negative, yaw.throw.positive) : 0;
   set.putSeries({
