@@ -57,7 +57,7 @@ function ofPart(figure: Figure, path: string): string | undefined {
 export function pathsOf(set: FigureSet, block: Instance): string[] {
   const first = canonical(block);
   const own = pathOf(first);
-  if (set.get(`mass.${own}`) || set.loading.blocks.has(own)) return [own];
+  if (first.kind === "sortie" || set.get(`mass.${own}`) || set.loading.blocks.has(own)) return [own];
   return [...set.loading.blocks].filter(([, part]) => part.node === first.node).map(([path]) => path);
 }
 

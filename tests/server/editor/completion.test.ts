@@ -227,3 +227,12 @@ test("no place in a design, cut anywhere, breaks it", () => {
     expect(() => complete(view, cursor)).not.toThrow();
   }
 }, 60_000);
+
+test("in a sortie: legs, what a leg may be, and the words of its speed beside numbers", () => {
+  expect(labels(`${glider}sortie day { | }`)).toEqual(expect.arrayContaining(["leg", "loading", "equipment"]));
+  const leg = labels(`${glider}sortie day { leg out { | } }`);
+  expect(leg[0]).toBe("time");
+  expect(labels(`${glider}sortie day { leg out { time = 1 min ; | } }`)).not.toContain("distance");
+  expect(labels(`${glider}let fast = 12 m/s\nsortie day { leg out { speed = | } }`)).toEqual(expect.arrayContaining(["best_range", "cruise", "fast"]));
+  expect(labels(`${glider}sortie day { loading = | }`)).toEqual(["bare", "filming"]);
+});

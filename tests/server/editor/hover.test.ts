@@ -128,3 +128,11 @@ test("markdown: a table, and signs of its own kept from working", () => {
   expect(markdown({ title: "a `b_c` *d*", parts: ["_x_ [y] 2 kgf*cm a_b", { rows: [["p|q", "1"]] }] }))
     .toBe("**a `b_c` \\*d\\***\n\n\\_x\\_ \\[y] 2 kgf\\*cm a_b\n\n| | |\n|---|---|\n| p\\|q | 1 |");
 });
+
+test("a sortie tells what it takes, a leg what its words mean", () => {
+  const text = `${glider}sortie day { leg down { glide = yes ; height = 50 m ; speed = best_glide } }
+`;
+  expect(told(text.replace("sortie day", "sortie d|ay"))).toMatch(/time {2,}\d/);
+  expect(told(text.replace("best_glide", "best|_glide"))).toContain("or cruise, best_range, best_endurance");
+  expect(told(text.replace("leg down", "l|eg down"))).toContain("A steady piece of a flight");
+});

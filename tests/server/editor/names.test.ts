@@ -53,6 +53,21 @@ require «ferry».mass.total - home.mass.total < 1 g
 `);
 });
 
+test("a sortie and its loading, and a leg that a copy changes", () => {
+  sameName(`item a { weight = 90 g ; at = (90 mm, 0 mm, 0 mm) }
+loading «sur|vey» { }
+sortie day { loading = «survey» ; leg out { time = 1 min } }
+`);
+  sameName(`loading survey { }
+sortie «d|ay» { loading = survey ; leg out { time = 1 min } }
+sortie far from «day» { leg out { time = 2 min } }
+require flight.sortie.«day».charge_left > 40 % for survey
+`);
+  sameName(`sortie day { leg «o|ut» { time = 1 min } }
+sortie far from day { leg «out» { time = 2 min } }
+`);
+});
+
 test("sides of a mirrored block follow its name", () => {
   sameName(`servo «a|il» { weight = 9 g ; at = (0 mm, 100 mm, 0 mm) ; mirror = yes }
 receiver rx { outputs = [«ail».left, «ail».right, none] ; weight = 5 g ; at = (0 mm, 0 mm, 0 mm) }
