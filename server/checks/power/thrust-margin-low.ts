@@ -1,5 +1,5 @@
 import { dimensions } from "../../../grammar/units/dimension";
-import { quantity, type Quantity } from "../../../grammar/units/quantity";
+import { halfWidth, quantity, type Quantity } from "../../../grammar/units/quantity";
 import type { Fix } from "../../../shared/finding";
 import type { FigureSet } from "../../figures/figure-set";
 import type { Check, Subject, Verdict } from "../check";
@@ -83,8 +83,12 @@ function told({ say }: Subject, { name }: Kind, { set, value }: Judged): string 
 
 /** A larger propeller, more cells or more rpm per volt: enough for every threshold, with every part within its lasting rating. */
 function stronger(subject: Subject, set: FigureSet, path: string): Fix[] {
-  const limit = (kind: Kind) => subject.limit(thrustMarginLow, kind.name)?.value;
-  const wanted: Wanted = { thrustToWeight: limit(kinds[0]), climb: limit(kinds[1]), thrustOverDrag: limit(kinds[2]) };
+  // Past the limit by as much as the figure's band is wide, so that it does not reach back over it.
+  const [thrustToWeight, climb, thrustOverDrag] = kinds.map(({ name, figure }) => {
+    const [limit, now] = [subject.limit(thrustMarginLow, name)?.value, set.value(figure)];
+    return limit === undefined || !now ? limit : limit * (1 + (1.2 * halfWidth(now)) / Math.abs(now.value));
+  });
+  const wanted: Wanted = { thrustToWeight, climb, thrustOverDrag };
   const heaviest = Math.max(...subject.sets.map((one) => one.value("mass.total")?.value ?? 0));
   return [
     otherPropeller(subject, set, path, "diameter", "more", (one, powerplants) =>
