@@ -4,7 +4,7 @@ import { ceiling } from "../../server/compute/flight/ceiling";
 import { bestEndurance, bestRange, leastDrag, leastPower, topSpeed } from "../../server/compute/flight/level";
 import { farthestFlight, longestFlight } from "../../server/compute/flight/on-charge";
 import { climbAt, fastestClimb, flattestGlide, glideAt, glideRatio, leastSink } from "../../server/compute/flight/path";
-import { drain, peukertTime, type Store } from "../../server/compute/flight/store";
+import { drain, peukertTime, type Store } from "../../server/compute/battery/store";
 import { levelTurn, manoeuvringSpeed, plannedTurn, pullUpRadius, sustainedTurn } from "../../server/compute/flight/turn";
 import { expectNear } from "./near";
 import { parabolic, powered, shallow, speedFor } from "./parabolic";

@@ -1,7 +1,7 @@
 import { compoundOf } from "../../../grammar/units/units";
 import type { Fix } from "../../../shared/finding";
 import { leastUsableLeft } from "../../compute/flight/sortie";
-import { storeOf } from "../../compute/flight/store";
+import { storeOf } from "../../compute/battery/store";
 import type { FedFrom, SortieFlown } from "../../figures/facts";
 import type { FigureSet } from "../../figures/figure-set";
 import type { PlannedSortie } from "../../model/design/sortie";

@@ -1,6 +1,6 @@
 import type { Aeroplane } from "./aeroplane";
 import { bestEndurance, bestRange, levelPower } from "./level";
-import { drain, type Store } from "./store";
+import { drain, type Store } from "../battery/store";
 
 /** A store and the share it gives of all the power; the shares sum to 1. */
 export interface Fed {

@@ -1,7 +1,7 @@
 import { liftLimit, weightOf, type Aeroplane } from "./aeroplane";
 import type { Fed } from "./on-charge";
 import { climbAt, glideAt, type Path } from "./path";
-import { drain } from "./store";
+import { drain } from "../battery/store";
 
 /** One steady piece of a flight. */
 export interface Leg {

@@ -6,7 +6,7 @@ import type { LevelTable } from "../../compute/aircraft/level-table";
 import { grassFriction, performanceOf, reserve, type Near, type Performance } from "../../compute/aircraft/performance";
 import { standardGravity } from "../../compute/constants";
 import { parasiteNotModelled } from "../../compute/drag/accounts";
-import { storeOf } from "../../compute/flight/store";
+import { storeOf } from "../../compute/battery/store";
 import type { FlightPower } from "../../compute/powertrain/in-flight";
 import { settle } from "../../model/design/settle";
 import { across } from "../changes";

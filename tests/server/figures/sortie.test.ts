@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { halfWidth } from "../../../grammar/units/quantity";
-import { storeOf, type Store } from "../../../server/compute/flight/store";
+import { storeOf, type Store } from "../../../server/compute/battery/store";
 import { absenceOf } from "../../../server/figures/absence";
 import { analyseText } from "../../service";
 import { expectNear } from "../../published/near";

@@ -8,7 +8,7 @@ import { handLaunch } from "../../../../server/compute/flight/hand-launch";
 import { bestEndurance, bestRange, leastDrag, leastPower, surplus, topSpeed } from "../../../../server/compute/flight/level";
 import { farthestFlight, longestFlight } from "../../../../server/compute/flight/on-charge";
 import { climbAt, fastestClimb, flattestGlide, glideRatio, leastSink, steadyPath, steepestClimb } from "../../../../server/compute/flight/path";
-import { drain, type Store } from "../../../../server/compute/flight/store";
+import { drain, type Store } from "../../../../server/compute/battery/store";
 import { levelTurn, sustainedTurn, tightestTurn } from "../../../../server/compute/flight/turn";
 import { parabolic } from "../../../published/parabolic";
 

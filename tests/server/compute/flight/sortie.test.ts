@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { sortie, type Leg } from "../../../../server/compute/flight/sortie";
-import { drain, storeOf, type Store } from "../../../../server/compute/flight/store";
+import { drain, storeOf, type Store } from "../../../../server/compute/battery/store";
 import { parabolic } from "../../../published/parabolic";
 
 const airframe = parabolic({ weight: 20, area: 0.45, aspectRatio: 9, spanEfficiency: 0.8, parasite: 0.03, stallSpeed: 8 });

@@ -1,5 +1,5 @@
 import type { Source } from "../../model/design/power";
-import { emfOf, equivalentSource, type SourceMissing } from "../battery/source";
+import { emfOf, equivalentSource, type SourceMissing } from "./source";
 
 /** What gives the energy: a voltage that falls with the charge, behind a resistance. */
 export interface Store {
