@@ -8,6 +8,7 @@ import type { FigureSet } from "./figure-set";
 import { putBalanceOnWing, putMass } from "./mass";
 import type { Memory } from "./memory";
 import { putPower } from "./power";
+import { putThrottleSeries } from "./throttle-series";
 import { putWing } from "./wing";
 
 /** Weights, balance and planform: what a keystroke can wait for. `known`: moments of the parts of other loadings. */
@@ -26,6 +27,7 @@ export const putStillFigures: SlowFigures = function* (set, memory) {
   if (pitch) yield* putDamping(set, memory, pitch);
   yield* putBench(set, memory);
   yield* putPower(set, memory);
+  yield* putThrottleSeries(set, memory);
 };
 
 /**

@@ -5,6 +5,7 @@ import { settler } from "../../model/design/settle";
 import { across, type Numbers } from "../changes";
 import type { FigureSet } from "../figure-set";
 import type { Memory } from "../memory";
+import { putThrottleSeries } from "../throttle-series";
 import { putEnvelope } from "./envelope";
 import { putFlapChange } from "./flap-change";
 import { putFlightSeries } from "./flight-series";
@@ -58,6 +59,7 @@ export function* putFlight(set: FigureSet, memory: Memory, sections: SectionsAir
   yield;
   yield* putPerformance(set, memory, middle, loaded, nominal, table);
   yield* putEnvelope(set, memory);
+  yield* putThrottleSeries(set, memory);
   yield* putSorties(set);
   yield* putMotorOut(set, memory);
   yield* putTorqueTrim(set, memory);
