@@ -1,6 +1,6 @@
 import { reynoldsOf, type Flow } from "../drag/flow";
 import { blended } from "../section-air/blended";
-import { flapped } from "../section-air/flapped";
+import { flapped, limitShift } from "../section-air/flapped";
 import type { SectionAir, SectionsAir } from "../section-air/section-air";
 import type { AirBasis } from "./air-basis";
 import type { AirStrip, StripFlap } from "./air-strips";
@@ -42,7 +42,19 @@ export function stripAir({ strips }: AirBasis, air: AirAt, strip: number, pitch:
 
 /** The highest lift coefficient of a strip; near the end of a flap the mean of its neighbours where that is more. */
 export function liftMaxAt(basis: AirBasis, air: AirAt, strip: number, pitch: number): number {
-  const own = stripAir(basis, air, strip, pitch).liftMax;
+  const own = ownLiftMax(basis, air, strip, pitch);
   const { faired } = basis.strips[strip];
-  return faired ? Math.max(own, faired.reduce((sum, [other, share]) => sum + share * stripAir(basis, air, other, pitch).liftMax, 0)) : own;
+  if (!faired) return own;
+  let mean = 0;
+  for (const [other, share] of faired) mean += share * ownLiftMax(basis, air, other, pitch);
+  return Math.max(own, mean);
+}
+
+/** As of `stripAir`; asked for at every strip of every state that is looked at. */
+function ownLiftMax({ strips }: AirBasis, air: AirAt, strip: number, pitch: number): number {
+  const { flap } = strips[strip];
+  const plain = air.strips[strip];
+  if (!flap || !isMoved(flap)) return plain.liftMax;
+  const deflection = flap.rest + deflectionAt(flap, pitch);
+  return deflection === 0 ? plain.liftMax : plain.liftMax + limitShift(plain.reynolds, { chordShare: flap.chordShare, deflection });
 }

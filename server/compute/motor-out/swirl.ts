@@ -4,7 +4,7 @@ import type { LateralFlow, LateralLoads } from "../lattice/lateral-flow";
 import type { LateralStrip } from "../lattice/lateral-strips";
 import type { LateralAir, Washed } from "./lateral-air";
 import type { Lateral } from "./plant";
-import { slipstreamOf, stands, type Passing, type Wind } from "./washed-strips";
+import { slipstreamOf, stands, type Wind } from "./washed-strips";
 
 /** A strip that meets the air at an angle of its own: towards its normal, rad of the flight's speed. */
 export interface Turned {
@@ -27,25 +27,23 @@ export function swirlAngles(
   if (!passing || !spread) return [];
   const sense = plant.propeller?.clockwise === false ? -1 : 1;
   const [ax, ay, az] = plant.thrustAxis;
-  /** Speed of the swirl along a normal of which x is 0. */
-  const towards = ({ radius, velocity, x, y, z, distance }: Passing, ny: number, nz: number): number => {
-    if (!(distance > 0 && distance < radius)) return 0;
-    const flux = wind.density * Math.PI * radius ** 2 * velocity;
-    return (sense * swirlSpeed({ spread, torque, flux, radius }, distance) * ((az * x - ax * z) * ny + (ax * y - ay * x) * nz)) / distance;
-  };
   return strips.flatMap((one, strip): Turned[] => {
-    const { x, y, z, ny, length } = one;
-    const middle = stands(one) ? passing(x, y, z) : undefined;
-    // Along a strip a slipstream hardly widens: one this far off is out of it.
-    if (!middle || middle.distance - length / 2 > 1.2 * middle.radius) return [];
+    const { ny, length } = one;
+    // Across the stream as it lies, all of it meets the slipstream that passes its middle.
+    const middle = stands(one) ? passing(one.x, one.y, one.z) : undefined;
+    if (!middle || middle.distance - length / 2 > middle.radius) return [];
+    const { radius, velocity } = middle;
+    const turning = { spread, torque, flux: wind.density * Math.PI * radius ** 2 * velocity, radius };
     const nz = Math.sqrt(Math.max(0, 1 - ny * ny));
+    const along = nz * ay - ny * az;
     let mean = 0;
     for (let i = 0; i < places; i++) {
       const by = ((i + 0.5) / places - 0.5) * length;
-      const at = passing(x, y + by * nz, z - by * ny);
-      if (at) mean += towards(at, ny, nz) / places;
+      const [x, y, z] = [middle.x - by * along * ax, middle.y + by * (nz - along * ay), middle.z - by * (ny + along * az)];
+      const distance = Math.sqrt(x * x + y * y + z * z);
+      if (distance > 0 && distance < radius) mean += (swirlSpeed(turning, distance) * ((az * x - ax * z) * ny + (ax * y - ay * x) * nz)) / (distance * places);
     }
-    return mean === 0 ? [] : [{ strip, slope: -mean / wind.speed }];
+    return mean === 0 ? [] : [{ strip, slope: (-sense * mean) / wind.speed }];
   });
 }
 

@@ -35,7 +35,7 @@ export function slipstream({ load, diameter, speed, density, distance }: Slipstr
   const far = Math.sqrt(Math.max(0, speed ** 2 + (2 * load.thrust) / (density * area)));
   const induced = (far - speed) / 2;
   const behind = Math.max(0, distance);
-  const velocity = speed + induced * (1 + behind / Math.hypot(behind, tip));
+  const velocity = speed + induced * (1 + behind / Math.sqrt(behind * behind + tip * tip));
   const flux = density * area * (speed + induced);
   const radius = velocity > 0 ? Math.sqrt(flux / (density * Math.PI * velocity)) : tip;
   // Torque = flux × turning × radius²/2, wherever it is looked at.

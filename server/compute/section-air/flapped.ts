@@ -35,12 +35,10 @@ const [farthest, widest] = [60 * degree, 0.5];
  * limits (McCormick, ch. 4, plain flaps; from memory, high). Not modelled: gaps, hinge lines that trip the flow, wide flaps.
  */
 export function flapped(air: SectionAir, { chordShare, deflection }: Flap): SectionAir {
-  const turned = Math.min(farthest, Math.max(-farthest, deflection));
+  const real = effectiveTurn(deflection);
   const { effect, moment } = flapTheory(chordShare);
-  const real = flapEffectiveness(turned) * turned;
-  const share = Math.min(widest, Math.max(0, chordShare));
-  const shift = limitShare(air.reynolds) * ((1 - share) / 0.75) * 2 * Math.PI * effect * real;
-  const dragged = 1.7 * share ** 1.38 * Math.sin(deflection) ** 2;
+  const shift = limitShift(air.reynolds, { chordShare, deflection });
+  const dragged = 1.7 * shareOf(chordShare) ** 1.38 * Math.sin(deflection) ** 2;
   return {
     reynolds: air.reynolds, liftSlope: air.liftSlope, origin: air.origin, doubts: air.doubts,
     zeroLiftAngle: air.zeroLiftAngle - effect * real,
@@ -54,6 +52,19 @@ export function flapped(air: SectionAir, { chordShare, deflection }: Flap): Sect
     },
     drag: (lift) => air.drag(lift - shift) + dragged,
   };
+}
+
+const shareOf = (chordShare: number): number => Math.min(widest, Math.max(0, chordShare));
+
+/** The deflection that counts, rad. */
+function effectiveTurn(deflection: number): number {
+  const turned = Math.min(farthest, Math.max(-farthest, deflection));
+  return flapEffectiveness(turned) * turned;
+}
+
+/** By how much a flap moves both lift limits. */
+export function limitShift(reynolds: number, { chordShare, deflection }: Flap): number {
+  return limitShare(reynolds) * ((1 - shareOf(chordShare)) / 0.75) * 2 * Math.PI * flapTheory(chordShare).effect * effectiveTurn(deflection);
 }
 
 function limitShare(reynolds: number): number {

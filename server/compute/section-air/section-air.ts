@@ -19,7 +19,7 @@ export interface SectionAir {
   /**
    * Whether `liftMin`, or a drag asked for at so low a lift, was an estimate because the polar of the section upside down is
    * pending: it is wanted now, and what rests on it is to be asked for again. Such values are worked out when they are read,
-   * so take them by name, not by spreading the object.
+   * so take them by name, not by spreading the object or taking `drag` off it.
    */
   readonly provisional?: boolean;
 }

@@ -48,7 +48,7 @@ export function sectionsAir(lookup: PolarLookup): SectionsAir {
     if (symmetric(shape)) return estimatedBelow(above, false);
     const under = computed(turned(shape), above.reynolds, oneSided);
     if (under === "pending" || under === "none") return estimatedBelow(above, under === "pending");
-    return { liftMax: under.liftMax, drag: under.drag, provisional: false };
+    return { liftMax: under.liftMax, drag: (lift) => under.drag(lift), provisional: false };
   };
 
   const measured = (section: Section, polar: MeasuredPolar, reynolds: number): SectionAir => {

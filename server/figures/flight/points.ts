@@ -27,7 +27,8 @@ export function pointNumbers({ basis, air }: FlightModel, { stall, cruise, glide
 }
 
 /** Where the first wing reaches its limit, also where a canard ends the slowest flight before. */
-export const wingLimit = ({ limits }: FlightPoints["stall"]) => limits.find(({ kind, sense }) => kind === "wing" && sense === "up");
+export const wingLimit = (stall: FlightPoints["stall"]) =>
+  (stall.limit.kind === "wing" ? stall.limit : stall.limits.find(({ kind, sense }) => kind === "wing" && sense === "up"));
 
 type Of = (name: keyof ReturnType<typeof pointNumbers>, dimension: DimensionName) => Quantity | undefined;
 
