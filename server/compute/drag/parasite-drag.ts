@@ -40,30 +40,31 @@ const leaks = {
  * do to each other is a share of the sum, an item of its own. Finite for any input that is; parts in the order given.
  */
 export function parasiteDrag(parts: DragParts, flow: Flow): ParasiteDrag {
-  return parasiteDragOf(parts)(flow);
+  return parasiteDragOf(parts)(parts.loads ?? [])(flow);
 }
 
-/** The same for one aircraft in any stream: its shape is looked at once. */
-export function parasiteDragOf({ bodies, members, wheels, surfaces, powerplants, loads = [] }: DragParts): (flow: Flow) => ParasiteDrag {
+/** The same for one shape, with any loads, in any stream: the shape is looked at once, and so are the loads. */
+export function parasiteDragOf({ bodies, members, wheels, surfaces, powerplants }: Omit<DragParts, "loads">): (loads: readonly Load[]) => (flow: Flow) => ParasiteDrag {
   const pieces = wheels.length > 0 ? airframePieces(bodies, surfaces) : [];
   const faces = surfaces.map(surfaceDrag);
-  const exposed = loads.flatMap((load) => exposedDrag(load, bodies, surfaces) ?? []);
   const drags: PartDrag[] = [
     ...bodies.map((body) => bodyDrag(body, { bodies, surfaces, powerplants })),
     ...members.map(memberDrag),
     ...wheels.map((wheel) => wheelDrag(wheel, pieces)),
-    ...exposed.map((part) => () => part),
-    ...faces.flatMap(({ layerLines }) => layerLines ?? []),
   ];
+  const lines = faces.flatMap(({ layerLines }) => layerLines ?? []);
   const shares = [
     ...(bodies.some((body) => coveredBy(body, surfaces, bodies).length > 0) ? [corners] : []),
     ...(surfaces.some(({ controls }) => controls.length > 0) ? [leaks] : []),
   ];
-  return (flow) => {
-    const parts = drags.map((drag) => drag(flow));
-    const whole = sumOf(parts) + faces.reduce((sum, { friction }) => sum + friction(flow), 0);
-    const all = [...parts, ...shares.map(({ path, share, how }) => ({ path, area: share * whole, how }))];
-    return { parts: all, area: sumOf(all) };
+  return (loads) => {
+    const exposed = loads.flatMap((load) => exposedDrag(load, bodies, surfaces) ?? []);
+    return (flow) => {
+      const parts = [...drags.map((drag) => drag(flow)), ...exposed, ...lines.map((drag) => drag(flow))];
+      const whole = sumOf(parts) + faces.reduce((sum, { friction }) => sum + friction(flow), 0);
+      const all = [...parts, ...shares.map(({ path, share, how }) => ({ path, area: share * whole, how }))];
+      return { parts: all, area: sumOf(all) };
+    };
   };
 }
 

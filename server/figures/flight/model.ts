@@ -57,8 +57,7 @@ function* modelOf(bare: Shape, outside: Settled<Outside>, memory: Memory, sectio
   const { members, wheels, powerplants, loads } = outside;
   const dragging = {
     bodies, members, wheels, surfaces: outside.surfaces, powerplants: powerplants.map(({ hub, propeller }) => ({ hub, propeller })),
-    loads: loads.map(({ path, kind, at, size }) => ({ path, kind, at, size })),
   };
-  const parasite = memory.recall("parasite drag", dragging, () => parasiteDragOf(dragging));
+  const parasite = memory.recall("parasite drag", dragging, () => parasiteDragOf(dragging))(loads);
   return { basis, pitch, sections, air, parasite, stance: groundStance(wheels) };
 }

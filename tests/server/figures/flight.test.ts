@@ -100,7 +100,7 @@ describe("on a motor", () => {
     const analysis = analyseText(text({ motor }));
     const series = analysis.sets[0].series();
     expect(series.map(({ name }) => name).sort()).toEqual(
-      ["aero.polar", "aero.span_loading", "flight.drag", "flight.power", "flight.thrust", "stability.margin", "trim.speed"]);
+      ["aero.polar", "aero.span_loading", "flight.drag", "flight.endurance", "flight.power", "flight.thrust", "power.throttle", "stability.margin", "trim.speed"]);
     for (const { x, lines } of series) for (const line of lines) expect(line.values).toHaveLength(x.values.length);
   });
   it("nothing without a weight", () => {

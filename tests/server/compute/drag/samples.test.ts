@@ -63,7 +63,7 @@ describe.each(bands)("%s", (name, low, high) => {
 
   it("is held back more the faster it flies, by less than the square where no layer lines are", () => {
     const force = (parts: typeof design) => {
-      const drag = parasiteDragOf(parts);
+      const drag = parasiteDragOf(parts)(parts.loads ?? []);
       return [3, 5, 8, 12, 18, 27, 40].map((v) => drag({ speed: v, air }).area * v * v);
     };
     const forces = force(design);
