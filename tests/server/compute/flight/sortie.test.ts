@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { sortie, type Leg } from "../../../../server/compute/flight/sortie";
+import { leastUsableLeft, sortie, type Leg } from "../../../../server/compute/flight/sortie";
 import { drain, storeOf, type Store } from "../../../../server/compute/battery/store";
 import { parabolic } from "../../../published/parabolic";
 
@@ -46,6 +46,7 @@ describe("a sortie", () => {
   it.each<[string, Leg]>([
     ["stall", { speed: 9, bank: 1, for: { time: 1 } }], ["stall", { speed: 7, for: { time: 1 } }],
     ["thrust", { speed: 30, for: { time: 1 } }], ["thrust", { speed: 12, climb: 8, for: { time: 1 } }],
+    ["thrust", { speed: 25, climb: "full", for: { height: 10 } }],
     ["no such way", { speed: 12, for: { height: 10 } }],
   ])("says why a leg can't be flown: %s", (why, leg) => expect(sortie([leg], model, fed)).toMatchObject({ ended: why, time: 0, distance: 0 }));
   it("a weak pack can't give the power", () =>
@@ -55,5 +56,11 @@ describe("a sortie", () => {
     const both = sortie(long, model, [{ store: lipo, share: 0.5 }, { store: lipo, share: 0.5 }]);
     const one = sortie(long, model, [{ store: { ...lipo, capacity: 2 * lipo.capacity, resistance: lipo.resistance / 2 }, share: 1 }]);
     expect(both.time).toBeCloseTo(one.time, 6);
+  });
+  it("tells what is left of the usable charge: all at first, none where it ends", () => {
+    expect(leastUsableLeft({ legs: [] }, fed)).toBe(1);
+    expect(leastUsableLeft(sortie([{ ...cruise, for: { time: 1e5 } }], model, fed), fed)).toBeCloseTo(0, 9);
+    const some = sortie([cruise], model, fed);
+    expect(leastUsableLeft(some, fed)).toBeCloseTo(1 - (1 - some.legs[0].stores[0].charge) / 0.8, 12);
   });
 });
