@@ -29,6 +29,8 @@ export function absenceOf(name: string, set: FigureSet): string {
   const flying = flightAbsence(name, set, powerAbsence);
   if (flying) return flying + trouble;
   if (group === "motor_out") return motorOutAbsence(name, set) + trouble;
+  const bench = /^power\.(.+)\.bench_(rpm|amps|thrust)$/.exec(name);
+  if (bench) return benchAbsence(bench[1], bench[2], set) + trouble;
   if (group === "power") return powerAbsence(set) + trouble;
   if (!set.facts.mass) return `nothing has a weight yet${trouble}`;
   return `what it rests on can't be worked out${trouble}`;
@@ -49,6 +51,12 @@ function motorOutAbsence(name: string, set: FigureSet): string {
   const failure = set.facts.motorOut?.each.find(({ path }) => name.startsWith(`motor_out.${path}.`));
   if (failure && !failure.control) return "with that powerplant dead it can't be held straight at any speed of level flight";
   return powerplants.every((plant) => plant.motor && plant.propeller && plant.source) ? "what it rests on can't be worked out" : powerAbsence(set);
+}
+
+function benchAbsence(path: string, word: string, set: FigureSet): string {
+  const { benches } = set.loading.design;
+  if (benches.some((bench) => bench.path === path)) return set.facts.power ? `${path} has no ${word}, or nothing to compare it with` : powerAbsence(set);
+  return benches.length === 0 ? "no powerplant has a bench run" : `no run on the stand has that name; there are ${benches.map((bench) => bench.path).join(", ")}`;
 }
 
 function powerAbsence(set: FigureSet): string {

@@ -36,6 +36,15 @@ describe("runs on the stand", () => {
     expect(analysis.findings).toEqual([]);
   });
 
+  it("say why a figure of theirs is not there", () => {
+    const asked = (figure: string, runs: string) => analyseStill(design({ runs, more: `require power.${figure} > 0.9` })).findings.map(({ message }) => message);
+    const full = "bench full { volts = 11 V ; rpm = 10200 rpm }";
+    expect(asked("nose.full.bench_thrust", full)).toEqual([expect.stringContaining("nose.full has no thrust")]);
+    expect(asked("nose.half.bench_rpm", full)).toEqual([expect.stringContaining("no run on the stand has that name; there are nose.full")]);
+    expect(asked("nose.full.bench_rpm", "")).toEqual([expect.stringContaining("no powerplant has a bench run")]);
+    expect(asked("nose.full.bench_rpm", full)).toEqual([]);
+  });
+
   it("of mirrored powerplants count for each, and are told of once", () => {
     const analysis = analyseStill(design({ runs: "bench full { volts = 11 V ; rpm = 9000 rpm }" }).replace("nose {", "nose { mirror = yes ;").replace("(-100 mm, 0 mm", "(-100 mm, 200 mm"));
     expect(figureOf(analysis, "power.nose.left.full.bench_rpm")).toBe(figureOf(analysis, "power.nose.right.full.bench_rpm"));
