@@ -6,7 +6,10 @@ export interface LevelTable {
   /** By rising speed. */
   readonly flights: readonly LevelFlight[];
   readonly range: readonly [low: number, high: number];
-  /** Drag in level flight, N, or with the lift of `loadFactor` times the weight; undefined outside the range. */
+  /**
+   * Drag in level flight, N, or with the lift of `loadFactor` times the weight; undefined outside the range. More than the weight drags
+   * as in level flight at the same lift coefficient, less by its induced drag alone.
+   */
   readonly drag: (speed: number, loadFactor?: number) => number | undefined;
 }
 
@@ -25,12 +28,15 @@ export function levelTable(model: FlightModel, loaded: Loaded, from: number, to:
   const range = [flights[0].speed, flights[flights.length - 1].speed] as const;
   const pressure = (model.air.density * model.basis.reference.area) / 2;
   const slack = 1e-9;
-  return {
-    flights, range,
-    drag: (speed, loadFactor = 1) => {
-      if (!(speed >= range[0] * (1 - slack) && speed <= range[1] * (1 + slack))) return undefined;
-      const x = Math.log(speed);
-      return pressure * speed ** 2 * (parasite(x) + (loadFactor ** 2 * induced(x)) / speed ** 4);
-    },
+  const drag = (speed: number, loadFactor: number) => {
+    if (!(speed >= range[0] * (1 - slack) && speed <= range[1] * (1 + slack))) return undefined;
+    const x = Math.log(speed);
+    return pressure * speed ** 2 * (parasite(x) + (loadFactor ** 2 * induced(x)) / speed ** 4);
   };
+  return { flights, range, drag: (speed, loadFactor = 1) => (loadFactor > 1 ? times(loadFactor, drag(speed / Math.sqrt(loadFactor), 1)) : drag(speed, loadFactor)) };
 }
+
+/** Of the same aircraft with `heavier` times the weight, at the same lift coefficients. */
+export const heavierDrag = (table: LevelTable, heavier: number): LevelTable["drag"] => (speed, loadFactor) => times(heavier, table.drag(speed / Math.sqrt(heavier), loadFactor));
+
+const times = (by: number, force: number | undefined): number | undefined => (force === undefined ? undefined : by * force);

@@ -62,14 +62,19 @@ export function sectionsAir(lookup: PolarLookup): SectionsAir {
     return low === high ? airOf(table[low]) : blended(airOf(table[low]), airOf(table[high]), share);
   };
 
+  const writtenOf = remembering((section: Section) => remembering((node: Attached) => overridden(node, section)));
+  const mirroredOf = remembering(mirrored);
+  const nodeOf = (section: Section) => {
+    const written = writtenOf(section);
+    // The other side of an asymmetric section may be asked for: each such answer knows whether it was.
+    return symmetric(section.shape) ? (node: Attached) => mirroredOf(written(node)) : (node: Attached) => joined(written(node), () => below(section.shape, node));
+  };
+
   return (section, reynolds) => {
     const { shape, polar } = section;
     if (polar) return measured(section, polar, reynolds);
     if (shape.type === "flat") return mirrored(overridden(plateAir(shape.thickness, held(reynolds)), section));
-    const answer = computed(shape, reynolds, (node) => {
-      const above = overridden(node, section);
-      return symmetric(shape) ? mirrored(above) : joined(above, () => below(shape, node));
-    });
+    const answer = computed(shape, reynolds, nodeOf(section));
     return typeof answer === "string" ? undefined : answer;
   };
 }

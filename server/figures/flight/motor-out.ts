@@ -1,4 +1,5 @@
 import type { Aeroplane } from "../../compute/flight/aeroplane";
+import { heavierDrag } from "../../compute/aircraft/level-table";
 import { asymmetryOf, failedRunsSteps } from "../../compute/motor-out/asymmetry";
 import type { LateralAir } from "../../compute/motor-out/lateral-air";
 import { lookedAt, type Asymmetry } from "../../compute/motor-out/minimum-control-speed";
@@ -46,7 +47,7 @@ export function* putMotorOut(set: FigureSet, memory: Memory): Generator<void, vo
     const stallSpeed = stall.speed * Math.sqrt(heavier);
     const asymmetry = asymmetryAt({ ...loaded, mass: kg });
     const aeroplane: Aeroplane = {
-      mass: kg, density: model.air.density, stallSpeed, searched: [stallSpeed, high], drag: (speed, loadFactor = 1) => table.drag(speed, loadFactor * heavier),
+      mass: kg, density: model.air.density, stallSpeed, searched: [stallSpeed, high], drag: heavierDrag(table, heavier),
     };
     const pressure = (speed: number) => (model.air.density * speed ** 2) / 2;
     const failure = (path: string, near?: MotorOut) =>

@@ -2,7 +2,7 @@ import { dimensions, type DimensionName } from "../../../grammar/units/dimension
 import { quantity, type Quantity } from "../../../grammar/units/quantity";
 import type { FlightModel, Loaded } from "../../compute/aircraft/flight-model";
 import type { FlightPoints } from "../../compute/aircraft/flight-points";
-import type { LevelTable } from "../../compute/aircraft/level-table";
+import { heavierDrag, type LevelTable } from "../../compute/aircraft/level-table";
 import { grassFriction, performanceOf, reserve, type Near, type Performance } from "../../compute/aircraft/performance";
 import { standardGravity } from "../../compute/constants";
 import { parasiteNotModelled } from "../../compute/drag/accounts";
@@ -33,7 +33,7 @@ export function* putPerformance(
     const heavier = mass / loaded.mass;
     // Drag and stall of another weight: the same lift coefficients at other speeds.
     const stall = { ...points.stall, speed: points.stall.speed * Math.sqrt(heavier) };
-    const drag: LevelTable["drag"] = (speed, loadFactor = 1) => table.drag(speed, loadFactor * heavier);
+    const drag = heavierDrag(table, heavier);
     return performanceOf({ model, loaded: { ...loaded, mass }, points: { ...points, stall }, table: { ...table, drag }, power: motors?.table, thinAir: motors?.thinAir, fed }, near);
   };
   const nominal = work(loaded.mass);

@@ -1,6 +1,7 @@
 import { dimensions, type DimensionName } from "../../../grammar/units/dimension";
 import { quantity, type Quantity } from "../../../grammar/units/quantity";
 import { overStall } from "../../compute/aircraft/flight-points";
+import { heavierDrag } from "../../compute/aircraft/level-table";
 import type { Aeroplane } from "../../compute/flight/aeroplane";
 import type { Fed } from "../../compute/flight/on-charge";
 import { sortie, type FlownLeg, type Leg, type Sortie } from "../../compute/flight/sortie";
@@ -24,11 +25,9 @@ export function aeroplaneAt({ model, loaded, points, table, flown }: Flight, mas
   const heavier = mass / loaded.mass;
   const grown = Math.sqrt(heavier);
   const stallSpeed = points.stall.speed * grown;
-  const times = (by: number, drag: number | undefined) => (drag === undefined ? undefined : by * drag);
-  const own = (speed: number, loadFactor: number) => (loadFactor > 1 ? times(loadFactor, table.drag(speed / Math.sqrt(loadFactor))) : table.drag(speed, loadFactor));
   return {
     mass, density: model.air.density, stallSpeed, searched: [stallSpeed, table.range[1] * grown],
-    drag: (speed, loadFactor = 1) => times(heavier, own(speed / grown, loadFactor)),
+    drag: heavierDrag(table, heavier),
     ...(flown && { thrust: flown.thrust, electricPower: flown.electricPower }),
   };
 }
