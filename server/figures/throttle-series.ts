@@ -6,6 +6,7 @@ import { runAt } from "../compute/powertrain/run-at";
 import { settle } from "../model/design/settle";
 import type { FigureSet } from "./figure-set";
 import type { Memory } from "./memory";
+import { placeless } from "./power-tables";
 import { mapsIn } from "./propeller-maps";
 import type { Row } from "./series";
 
@@ -17,11 +18,12 @@ function* rowsAt(set: FigureSet, memory: Memory, speed: number, when: string): G
   const { powerplants, sources, field } = settle({ powerplants: set.design.powerplants, sources: set.design.sources, field: set.design.field });
   const air = atmosphere(field);
   if (!air) return [];
-  const runs = yield* memory.recallSteps("throttle", { powerplants, sources, field, speed }, function* () {
+  const plants = placeless(powerplants);
+  const runs = yield* memory.recallSteps("throttle", { plants, sources, field, speed }, function* () {
     const points: (readonly PlantRun[])[] = [];
     for (const [i, throttle] of throttles.entries()) {
       if (i % 5 === 0) yield;
-      const { powerplants: found } = runAt({ powerplants, sources, air, state: "nominal", throttle, speed, mapOf: mapsIn(memory) });
+      const { powerplants: found } = runAt({ powerplants: plants, sources, air, state: "nominal", throttle, speed, mapOf: mapsIn(memory) });
       points.push(found.filter((one): one is PlantRun => "thrust" in one));
     }
     return points;

@@ -30,7 +30,7 @@ function plane({ slope, zero, perDegree = 0, elevator = 0 }: Plane): AirBasis {
   return {
     strips: [], plates: [], lookups: [], about: 0, reference: { area, meanChord: chord, meanChordX: -chord / 4 },
     modes: [mode(0, zero), mode(slope / degree, perDegree / degree), mode(0, -10 * elevator), mode(0, 10 * elevator), mode(0, 0)],
-    products: { drag: zeros, dragHeight: zeros, liftHeight: [0, 0, 0, 0, 0] },
+    products: { drag: zeros, dragHeight: zeros, flows: [], liftHeight: [0, 0, 0, 0, 0] },
     controls: [{ path: "elevator", surface: "tail", control: whole, noseUp: -10 * degree, noseDown: 10 * degree, assumed: false }],
   };
 }

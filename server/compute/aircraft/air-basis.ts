@@ -72,8 +72,7 @@ export function* airBasisSteps(pitch: PitchStability, { surfaces, bodies, flaps 
   }
   yield;
   const stands = resting(surfaces, flaps);
-  const rest = stands.length === 0 ? lattice.zero
-    : together(lattice.zero, [[1, turned(stands.map((one) => ({ ...one, angle: effective(one.control, one.angle) })))]]);
+  const rest = atRest(lattice, stands);
   yield;
   const nothing = together(lattice.zero, [[-1, lattice.zero]]);
   const stick = (way: "noseUp" | "noseDown") =>
@@ -94,6 +93,24 @@ export function* airBasisSteps(pitch: PitchStability, { surfaces, bodies, flaps 
   yield;
   return { ...made, modes, products: products(made.strips, modes), about: lattice.about, reference: pitch.reference, controls };
 }
+
+/** The same shape with its flaps at another angle: all flows but the first stay. */
+export function* otherFlapsSteps(basis: AirBasis, { lattice }: PitchStability, { surfaces, bodies, flaps = 0 }: AirShape): Generator<void, AirBasis> {
+  const stands = resting(surfaces, flaps);
+  const rest = modeOf(lattice, atRest(lattice, stands), bodies.map((body) => bodySlope(body, surfaces, bodies)), false);
+  yield;
+  const made = airStrips({
+    strips: lattice.strips, symmetric: lattice.symmetric, surfaces, bodies, leftOut: lattice.leftOut,
+    controls: stripControls(surfaces, basis.controls, stands),
+  });
+  const modes = [rest, ...basis.modes.slice(1)];
+  yield;
+  return { ...basis, ...made, modes, products: products(made.strips, modes, [undefined, ...basis.products.flows.slice(1)]) };
+}
+
+/** With the x axis along the flow and these controls standing out. */
+const atRest = (lattice: LatticeSolution, stands: readonly Deflection[]): Response => (stands.length === 0 ? lattice.zero
+  : together(lattice.zero, [[1, lattice.respond(deflectedSlope(lattice, stands.map((one) => ({ ...one, angle: effective(one.control, one.angle) }))))]]));
 
 function together(base: Response, parts: readonly (readonly [number, Response])[]): Response {
   const sum = (of: (response: Response) => number) => parts.reduce((total, [factor, part]) => total + factor * of(part), of(base));

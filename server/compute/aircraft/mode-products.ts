@@ -9,13 +9,16 @@ export interface ModeProducts {
   readonly dragHeight: readonly (readonly number[])[];
   /** Lift times its height z, by mode. */
   readonly liftHeight: readonly number[];
+  /** Of each mode, in the wake far downstream: what products with another mode need. */
+  readonly flows: readonly Float64Array[];
 }
 
-export function products(strips: readonly (WakeStrip & { readonly z: number })[], modes: readonly AirMode[]): ModeProducts {
-  const flows = modes.map(({ circulation }) => wakeFlow(strips, circulation));
+/** `known`: flows of modes that are the same, by their places. */
+export function products(strips: readonly (WakeStrip & { readonly z: number })[], modes: readonly AirMode[], known: readonly (Float64Array | undefined)[] = []): ModeProducts {
+  const flows = modes.map(({ circulation }, m) => known[m] ?? wakeFlow(strips, circulation));
   const pairs = (of: (i: number) => number) => modes.map((a) => flows.map((flow) => a.circulation.reduce((sum, g, i) => sum + g * flow[i] * of(i), 0)));
   return {
-    drag: pairs(() => 1),
+    flows, drag: pairs(() => 1),
     dragHeight: pairs((i) => strips[i].z),
     liftHeight: modes.map(({ circulation }) => circulation.reduce((sum, g, i) => sum + 2 * g * (strips[i].ends[1][0] - strips[i].ends[0][0]) * strips[i].z, 0)),
   };

@@ -7,7 +7,7 @@ import { bracketedRoot } from "../root";
 import { runAt } from "../powertrain/run-at";
 import type { PlantRun } from "../powertrain/plant-run";
 import type { PropellerMap } from "../propeller/propeller-map";
-import { torqueSpread } from "../propeller/swirl";
+import { torqueSpread, type TorqueSpread } from "../propeller/swirl";
 import { loadAt } from "./asymmetry";
 import { lateralBalance, type LateralBalance, type LateralFrame } from "./balance";
 import type { LateralAir, Washed } from "./lateral-air";
@@ -22,6 +22,19 @@ export interface AliveCase {
   readonly powerplants: readonly Powerplant[];
   readonly sources: readonly Source[];
   readonly mapOf: (propeller: Propeller) => PropellerMap;
+  /** How the torque of each powerplant lies along its blades, by path: with `torqueSpreads` at one speed, since it hardly changes with it. */
+  readonly spreads: ReadonlyMap<string, TorqueSpread>;
+}
+
+/** At full throttle at a speed, m/s. */
+export function torqueSpreads({ powerplants, sources, model: { air }, mapOf }: Omit<AliveCase, "spreads">, speed: number): Map<string, TorqueSpread> {
+  const runs = runAt({ powerplants, sources, air, state: "nominal", speed, mapOf }).powerplants;
+  return new Map(powerplants.flatMap((plant, i): [string, TorqueSpread][] => {
+    const run = runs[i];
+    if (!("thrust" in run) || !plant.propeller || !(run.rotation > 0)) return [];
+    const spread = torqueSpread(plant.propeller, { rotation: run.rotation, speed: along(plant, speed), air });
+    return spread ? [[plant.path, spread]] : [];
+  }));
 }
 
 /** A steady path: m/s, and lift over weight, the cosine of its angle. */
@@ -43,7 +56,7 @@ export interface Alive extends Pick<LateralBalance, "aileron" | "rudder"> {
  * and no yaw, and the bank holds the side force. On a steep path wings carry less, and so does the bank. With one of them only, sideslip
  * and bank are what they must be. Undefined where a powerplant is unknown or nothing balances it.
  */
-export function heldAlive({ model: { air, basis }, table, lateral, powerplants, sources, mapOf }: AliveCase, { mass, x, z }: Loaded, { speed, loadFactor }: Pulled): Alive | undefined {
+export function heldAlive({ model: { air, basis }, table, lateral, powerplants, sources, mapOf, spreads }: AliveCase, { mass, x, z }: Loaded, { speed, loadFactor }: Pulled): Alive | undefined {
   const lifts = table.flights.map(({ state }) => state.liftCoefficient).reverse();
   const lift = Math.min(lifts[lifts.length - 1], (2 * loadFactor * mass * standardGravity) / (air.density * speed ** 2 * basis.reference.area));
   const angle = smoothCurve(lifts, table.flights.map(({ state }) => state.angle).reverse())(lift);
@@ -57,8 +70,7 @@ export function heldAlive({ model: { air, basis }, table, lateral, powerplants, 
     const own = washedStrips(lateral.strips, plant, run, wind);
     washed.push(...own);
     const load = loadOf(plant, plant.propeller, run, wind, { air, mapOf });
-    const spread = run.rotation > 0 ? torqueSpread(plant.propeller, { rotation: run.rotation, speed: along(plant, speed), air }) : undefined;
-    const slipstream = swirlLoad(lateral, plant, { thrust: run.thrust, torque: run.torque, spread }, wind, own, lift * basis.reference.area);
+    const slipstream = swirlLoad(lateral, plant, { thrust: run.thrust, torque: run.torque, spread: spreads.get(plant.path) }, wind, own, lift * basis.reference.area);
     plants.push({
       path: plant.path, hub: plant.hub, thrustAxis: plant.thrustAxis, clockwise: plant.propeller.clockwise, running: () => ({ ...load, slipstream }), deadDrag: () => undefined,
     });

@@ -1,4 +1,4 @@
-import { airBasisSteps } from "../../compute/aircraft/air-basis";
+import { otherFlapsSteps } from "../../compute/aircraft/air-basis";
 import type { FlightModel, Loaded } from "../../compute/aircraft/flight-model";
 import { overStall, type FlightPoints } from "../../compute/aircraft/flight-points";
 import { trimAt } from "../../compute/aircraft/trim";
@@ -31,7 +31,7 @@ export function* putFlapChange(set: FigureSet, memory: Memory, model: FlightMode
   const liftCoefficient = stall.limit.liftCoefficient / overStall ** 2;
   const angles: number[] = [];
   for (const flaps of [0, full]) {
-    const basis = yield* memory.recallSteps("air basis", { surfaces, bodies, flaps }, () => airBasisSteps(model.pitch, { surfaces, bodies, flaps }));
+    const basis = yield* memory.recallSteps("air basis", { surfaces, bodies, flaps }, () => otherFlapsSteps(model.basis, model.pitch, { surfaces, bodies, flaps }));
     yield;
     const trim = trimAt(basis, { liftCoefficient, cgX: loaded.x, cgZ: loaded.z });
     if (trim) angles.push(trim.deflections[0].angle);

@@ -50,7 +50,7 @@ function* modelOf(bare: Shape, outside: Settled<Outside>, memory: Memory, sectio
   const air = atmosphere(outside.field);
   const pitch = yield* memory.recallSteps("neutral point", bare, () => neutralPointSteps(bare));
   if (!air || !pitch) return undefined;
-  const { bodies, flaps } = outside;
+  const { bodies, flaps = 0 } = outside;
   const surfaces = outside.surfaces.map((surface, i) => ({ ...bare.surfaces[i], controls: surface.controls }));
   const basis = yield* memory.recallSteps("air basis", { surfaces, bodies: bare.bodies, flaps }, () => airBasisSteps(pitch, { surfaces, bodies, flaps }));
   yield;

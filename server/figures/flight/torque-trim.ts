@@ -1,7 +1,7 @@
 import { dimensions, type DimensionName } from "../../../grammar/units/dimension";
 import { quantity, type Quantity } from "../../../grammar/units/quantity";
 import { overStall } from "../../compute/aircraft/flight-points";
-import { heldAlive, neutralSideThrust, pointed, type Alive, type AliveCase, type Pulled } from "../../compute/motor-out/all-alive";
+import { heldAlive, neutralSideThrust, pointed, torqueSpreads, type Alive, type AliveCase, type Pulled } from "../../compute/motor-out/all-alive";
 import type { LateralAir } from "../../compute/motor-out/lateral-air";
 import { together, type Cause, type Lateral } from "../../compute/motor-out/plant";
 import { lateralAccount } from "../../compute/stability/accounts";
@@ -28,8 +28,9 @@ export function* putTorqueTrim(set: FigureSet, memory: Memory): Generator<void, 
   const lateral = steeredAir(set, memory);
   if (!lateral) return;
   yield;
-  const given: AliveCase = { model, table, lateral, powerplants, sources, mapOf: mapsIn(memory) };
   const path: Pulled = performance?.climb ?? { speed: overStall * stall.speed, loadFactor: 1 };
+  const flown = { model, table, lateral, powerplants, sources, mapOf: mapsIn(memory) };
+  const given: AliveCase = { ...flown, spreads: torqueSpreads(flown, path.speed) };
   const held = heldAlive(given, loaded, path);
   if (!held) return;
   yield;

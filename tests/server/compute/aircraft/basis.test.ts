@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { airBasis } from "../../../../server/compute/aircraft/air-basis";
+import { airBasis, otherFlapsSteps } from "../../../../server/compute/aircraft/air-basis";
 import { stateOf } from "../../../../server/compute/aircraft/air-state";
 import { coverage } from "../../../../server/compute/aircraft/deflection";
 import { restAngle } from "../../../../server/compute/aircraft/rest";
@@ -8,6 +8,7 @@ import { inducedDrag } from "../../../../server/compute/lattice/induced-drag";
 import { solveLattice } from "../../../../server/compute/lattice/solve-lattice";
 import { neutralPoint } from "../../../../server/compute/stability/neutral-point";
 import { expectNear } from "../../../published/near";
+import { finished } from "../finished";
 import { mirrored, moved, single, tapered } from "../airframes";
 import { basisOf, control, degree, trainer, withControls } from "./planes";
 
@@ -65,6 +66,13 @@ describe("flows superpose", () => {
     const none = stateOf(basis, { angle: 0 });
     expectNear(stateOf(basis, { angle: basis.about - about, pitchRate: 1 }).lift - none.lift, direct.lift, 1e-6);
   });
+});
+
+it("with its flaps at another angle is the basis of that angle", () => {
+  const wing = withControls(tapered(1.6, 0.25, 0.15, 0.05), control("flap", { along: [0.1, 0.5] }), control("elevon", { along: [0.5, 1] }));
+  const [up, down] = [basisOf([wing], [], 0), basisOf([wing], [], 0.5)];
+  const turned = finished(otherFlapsSteps(up, neutralPoint({ surfaces: [wing], bodies: [] })!, { surfaces: [wing], bodies: [], flaps: 0.5 }));
+  expect(turned).toEqual(down);
 });
 
 describe("controls", () => {
