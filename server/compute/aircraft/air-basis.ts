@@ -105,7 +105,7 @@ export function* otherFlapsSteps(basis: AirBasis, { lattice }: PitchStability, {
   });
   const modes = [rest, ...basis.modes.slice(1)];
   yield;
-  return { ...basis, ...made, modes, products: products(made.strips, modes, [undefined, ...basis.products.flows.slice(1)]) };
+  return { ...basis, ...made, modes, products: products(made.strips, modes, basis.products.flows.slice(1)) };
 }
 
 /** With the x axis along the flow and these controls standing out. */

@@ -1,4 +1,4 @@
-import { wakeFlow, type WakeStrip } from "../lattice/induced-drag";
+import { wakeFlows, type WakeStrip } from "../lattice/induced-drag";
 import type { AirMode } from "./air-basis";
 
 /** What second-order loads need, so that a state costs a few products: m² and m³ over dynamic pressure, by pairs of modes. */
@@ -13,9 +13,9 @@ export interface ModeProducts {
   readonly flows: readonly Float64Array[];
 }
 
-/** `known`: flows of modes that are the same, by their places. */
-export function products(strips: readonly (WakeStrip & { readonly z: number })[], modes: readonly AirMode[], known: readonly (Float64Array | undefined)[] = []): ModeProducts {
-  const flows = modes.map(({ circulation }, m) => known[m] ?? wakeFlow(strips, circulation));
+/** `known`: flows of the last modes, where these are the same as before. */
+export function products(strips: readonly (WakeStrip & { readonly z: number })[], modes: readonly AirMode[], known: readonly Float64Array[] = []): ModeProducts {
+  const flows = [...wakeFlows(strips, modes.slice(0, modes.length - known.length).map(({ circulation }) => circulation)), ...known];
   const pairs = (of: (i: number) => number) => modes.map((a) => flows.map((flow) => a.circulation.reduce((sum, g, i) => sum + g * flow[i] * of(i), 0)));
   return {
     flows, drag: pairs(() => 1),

@@ -44,7 +44,8 @@ export function* lateralSteps(flow: LateralFlow, { area, span }: ReferenceGeomet
   const answers = new Map<Flow, readonly LateralLoads[]>();
   for (const name of Object.keys(flows) as Flow[]) {
     yield;
-    answers.set(name, lifts.map((lift) => flow.respond(flows[name], lift * area, { x: 0, z: 0 })));
+    const answer = flow.answer(flows[name]);
+    answers.set(name, lifts.map((lift) => answer(lift * area, { x: 0, z: 0 })));
   }
   const rate = 2 / span;
   return ({ lift, x, z }) => {

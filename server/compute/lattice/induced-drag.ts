@@ -9,28 +9,29 @@ export type WakeStrip = Pick<StripLoad, "y" | "z" | "ends">;
  */
 export function inducedDrag(strips: readonly (WakeStrip & Pick<StripLoad, "circulation">)[], angle: number): number {
   const strength = strips.map(({ circulation }) => circulation.slope * angle + circulation.zero);
-  return wakeFlow(strips, strength).reduce((drag, flow, i) => drag + strength[i] * flow, 0);
+  return wakeFlows(strips, [strength])[0].reduce((drag, flow, i) => drag + strength[i] * flow, 0);
 }
 
 /**
- * What the wakes of strips of some circulation (over flight speed, m) do at each strip, m: times that strip's own circulation
- * it is its induced drag over dynamic pressure. For two loadings, the one's circulations times the other's flow is the same
- * either way round.
+ * What the wakes of strips do at each strip, m, for each of several loadings (circulation over flight speed, m): times that strip's
+ * own circulation it is its induced drag over dynamic pressure. For two loadings, the one's circulations times the other's flow is
+ * the same either way round.
  */
-export function wakeFlow(strips: readonly WakeStrip[], strength: ArrayLike<number>): Float64Array {
-  return Float64Array.from(strips, (at) => {
-    const [ty, tz] = [at.ends[1][0] - at.ends[0][0], at.ends[1][1] - at.ends[0][1]];
-    let across = 0;
-    strips.forEach(({ ends: [a, b] }, j) => {
-      across += strength[j] * (turn(at, b, ty, tz) - turn(at, a, ty, tz));
-    });
-    return -across / (2 * Math.PI);
+export function wakeFlows(strips: readonly WakeStrip[], strengths: readonly ArrayLike<number>[]): Float64Array[] {
+  const flows = strengths.map(() => new Float64Array(strips.length));
+  const ends = Float64Array.from(strips.flatMap(({ ends: [a, b] }) => [...a, ...b]));
+  strips.forEach(({ y, z }, i) => {
+    const [ty, tz] = [ends[4 * i + 2] - ends[4 * i], ends[4 * i + 3] - ends[4 * i + 1]];
+    for (let j = 0; j < strips.length; j++) {
+      const own = turn(y - ends[4 * j + 2], z - ends[4 * j + 3], ty, tz) - turn(y - ends[4 * j], z - ends[4 * j + 1], ty, tz);
+      for (let m = 0; m < flows.length; m++) flows[m][i] -= (strengths[m][j] * own) / (2 * Math.PI);
+    }
   });
+  return flows;
 }
 
 /** Velocity of a line vortex along x across a strip, times the strip's length and 2π. */
-function turn(at: WakeStrip, [y, z]: readonly [number, number], ty: number, tz: number): number {
-  const [dy, dz] = [at.y - y, at.z - z];
+function turn(dy: number, dz: number, ty: number, tz: number): number {
   const square = dy * dy + dz * dz;
   return square > 0 ? (ty * dy + tz * dz) / square : 0;
 }

@@ -31,6 +31,8 @@ export interface LateralFlow {
    * yawing moment has the part by induced drag.
    */
   readonly respond: (change: Onset, lift: number, about: { readonly x: number; readonly z: number }) => LateralLoads;
+  /** The same for any lift: a change of the onset is solved for once. */
+  readonly answer: (change: Onset) => Bent["loads"];
   readonly unknowns: number;
   /** All of them, images too. */
   readonly strips: readonly LateralStrip[];
@@ -72,6 +74,15 @@ export function* lateralFlowSteps(surfaces: readonly Surface[], options: Lattice
   const strips = lateralStrips(lattice, surfaces);
   const angleAt = (lift: number) => (lift - none) / slope;
   const steadyAt = (angle: number) => unit.map((g, i) => g * angle + zero[i]);
+  const answer = (change: Onset): Bent["loads"] => {
+    const still = solveFactored(odd, e.slope.map((slope, i) => normalwash(e, change, i, slope)));
+    // Per radian of the steady angle, by which the surfaces stand otherwise in what flows along them.
+    const turning = solveFactored(odd, e.nz.map((nz, i) => -change(e.px[i], e.py[i], e.pz[i])[0] * nz));
+    return (lift, about) => {
+      const angle = angleAt(lift);
+      return loads(lattice, wake, steadyAt(angle), still.map((g, i) => g + angle * turning[i]), change, about);
+    };
+  };
   return {
     unknowns: e.count,
     strips,
@@ -83,16 +94,13 @@ export function* lateralFlowSteps(surfaces: readonly Surface[], options: Lattice
     turn: (change) => solveFactored(odd, e.slope.map((_, i) => normalwash(e, change, i, 0))),
     stripLoads: (circulation, about) => oddStripLoads(lattice, circulation, about),
     drag: (a, b) => oddDrag(lattice, wake, a, b),
-    respond: (change, lift, about) => {
-      const angle = angleAt(lift);
-      const steady = steadyAt(angle);
-      const turned = solveFactored(odd, e.slope.map((s, i) => normalwash(e, change, i, s - angle * e.nz[i])));
-      return loads(lattice, wake, steady, turned, change, about);
-    },
+    answer,
+    respond: (change, lift, about) => answer(change)(lift, about),
   };
 }
 
-const still: Onset = () => [0, 0, 0];
+const nowhere = [0, 0, 0] as const;
+const still: Onset = () => nowhere;
 
 /** Both sides of a symmetric design move alike; what stands in the plane is there once. */
 const share = ({ symmetric, elements }: Lattice, i: number): number => (symmetric && !inPlane(elements, i) ? 2 : 1);
@@ -110,9 +118,9 @@ function loads(
   const { elements: e } = lattice;
   const sum = { side: 0, roll: 0, yaw: 0 };
   for (let i = 0; i < e.count; i++) {
-    const [x, y, z] = [(e.ax[i] + e.bx[i]) / 2, (e.ay[i] + e.by[i]) / 2, (e.az[i] + e.bz[i]) / 2];
-    const [dx, dy, dz] = [e.bx[i] - e.ax[i], e.by[i] - e.ay[i], e.bz[i] - e.az[i]];
-    const [u, v, w] = change(x, y, z);
+    const x = (e.ax[i] + e.bx[i]) / 2, y = (e.ay[i] + e.by[i]) / 2, z = (e.az[i] + e.bz[i]) / 2;
+    const dx = e.bx[i] - e.ax[i], dy = e.by[i] - e.ay[i], dz = e.bz[i] - e.az[i];
+    const [u, v, w] = change === still ? nowhere : change(x, y, z);
     const both = 2 * share(lattice, i);
     const aft = both * steady[i] * (v * dz - w * dy);
     const right = both * (steady[i] * (w * dx - u * dz) - turned[i] * dz);

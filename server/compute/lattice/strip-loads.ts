@@ -49,5 +49,7 @@ export function stripLoads(lattice: Lattice, surfaces: readonly Surface[], slope
 
 /** The circulation of each solved strip, all its rows together. */
 export function perStrip({ strips, elements: { rows } }: Lattice, circulation: Float64Array): Float64Array {
-  return Float64Array.from(strips, (_, s) => circulation.subarray(s * rows, (s + 1) * rows).reduce((total, value) => total + value, 0));
+  const sums = new Float64Array(strips.length);
+  for (let i = 0; i < circulation.length; i++) sums[Math.floor(i / rows)] += circulation[i];
+  return sums;
 }

@@ -53,8 +53,12 @@ export function oddDrag(lattice: Lattice, wake: Wake, a: Float64Array, b: Float6
 }
 
 /** Velocity along each strip's normal far downstream, over flight speed. */
-const across = (wake: Float64Array, strength: Float64Array): Float64Array =>
-  strength.map((_, i) => strength.reduce((sum, value, j) => sum + wake[i * strength.length + j] * value, 0));
+function across(wake: Float64Array, strength: Float64Array): Float64Array {
+  const count = strength.length;
+  const flow = new Float64Array(count);
+  for (let i = 0; i < count; i++) for (let j = 0; j < count; j++) flow[i] += wake[i * count + j] * strength[j];
+  return flow;
+}
 
 /** Times 2π: velocity of a vortex along x of unit strength along (ny, nz) at (dy, dz) from it, left-handed about x. */
 const turn = (dy: number, dz: number, ny: number, nz: number, core: number): number => (nz * dy - ny * dz) / (dy * dy + dz * dz + core);

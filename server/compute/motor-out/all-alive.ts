@@ -104,6 +104,9 @@ function straight(frame: LateralFrame, load: Lateral, speed: number): Pick<Alive
 /** How far side thrust is looked for, rad: beyond, the shaft points past what it is there for. */
 const farthest = (10 * Math.PI) / 180;
 
+/** How far about that of a weight close by it is looked for first, rad. */
+const vicinity = 1e-3;
+
 /** A powerplant whose shaft is turned to point so far to the right of straight ahead, as far down as before. */
 export function pointed(plant: Powerplant, right: number): Powerplant {
   const level = Math.sqrt(Math.max(0, 1 - plant.thrustAxis[2] ** 2));
@@ -112,11 +115,12 @@ export function pointed(plant: Powerplant, right: number): Powerplant {
 
 /**
  * How far to the right of straight ahead a single powerplant must point to need no rudder, rad. Undefined with several, without a rudder, or
- * where none within 10° does it. The slipstream goes with the shaft.
+ * where none within 10° does it. The slipstream goes with the shaft. `near`: that of nearly the same weight, to look about first.
  */
-export function neutralSideThrust(given: AliveCase, loaded: Loaded, path: Pulled): number | undefined {
+export function neutralSideThrust(given: AliveCase, loaded: Loaded, path: Pulled, near?: number): number | undefined {
   const [plant, ...others] = given.powerplants;
   if (!plant || others.length > 0) return undefined;
   const rudder = (right: number) => heldAlive({ ...given, powerplants: [pointed(plant, right)] }, loaded, path)?.rudder ?? NaN;
-  return bracketedRoot(rudder, -farthest, farthest, 1e-5);
+  const close = near === undefined ? undefined : bracketedRoot(rudder, near - vicinity, near + vicinity, 1e-9);
+  return close ?? bracketedRoot(rudder, -farthest, farthest, 1e-9);
 }

@@ -47,7 +47,7 @@ export function* putTorqueTrim(set: FigureSet, memory: Memory): Generator<void, 
   yield;
   const of = yield* across({ middle: given, changes: [] }, { mass: { quantity: mass, step: 1e-3 * mass.value } }, (_, { mass: kg }) => {
     const there = kg === loaded.mass ? held : heldAlive(given, { ...loaded, mass: kg }, path);
-    return there && { ...angles(there, lateral), bank: there.bank, neutral: kg === loaded.mass ? neutral : neutralSideThrust(given, { ...loaded, mass: kg }, path) };
+    return there && { ...angles(there, lateral), bank: there.bank, neutral: kg === loaded.mass ? neutral : neutralSideThrust(given, { ...loaded, mass: kg }, path, neutral) };
   });
   if (!of) return;
   putFigures(set, held, lateral, performance?.climb !== undefined, of);
