@@ -1,15 +1,15 @@
 import type { Aeroplane } from "../flight/aeroplane";
 import { ceiling, type Ceiling } from "../flight/ceiling";
-import { groundAir, landingRun, overStall, rollingFriction, takeoffRun } from "../flight/ground-run";
+import { handLaunch, type HandLaunch } from "../flight/hand-launch";
 import { topSpeed } from "../flight/level";
 import { farthestFlight, levelOnCharge, longestFlight, type Fed, type OnCharge } from "../flight/on-charge";
-import { climbAt, fastestClimb, steepestClimb, type BestPath } from "../flight/path";
+import { climbAt, fastestClimb, flattestGlide, glideAt, leastSink, steepestClimb, type BestPath } from "../flight/path";
 import { plannedTurn, type Turn } from "../flight/turn";
 import type { PowerTable } from "../powertrain/power-table";
 import type { ThinAir } from "../powertrain/thin-air";
-import { stateOf } from "./air-state";
 import type { FlightModel, Loaded } from "./flight-model";
 import type { FlightPoints } from "./flight-points";
+import { groundRuns, type GroundRuns } from "./ground-runs";
 import type { LevelTable } from "./level-table";
 
 export interface PerformanceCase {
@@ -21,21 +21,25 @@ export interface PerformanceCase {
   readonly power?: PowerTable;
   /** Thrust at full throttle in thinner air. */
   readonly thinAir?: ThinAir;
+  /** Drag of the propellers with all motors off, N; absent without any that can be computed. */
+  readonly idleDrag?: (speed: number) => number;
   /** Where the energy comes from. */
   readonly fed: readonly Fed[];
 }
 
 /** What an aircraft does on its motors; parts are absent where what they rest on is. */
-export interface Performance {
+export interface Performance extends GroundRuns {
   readonly topSpeed?: number;
   readonly climb?: BestPath;
   readonly steepest?: BestPath;
   readonly longest?: OnCharge;
   readonly farthest?: OnCharge;
   readonly turn?: Turn;
-  /** m */
-  readonly takeoff?: number;
-  readonly landing?: number;
+  /** With all motors off: the farthest glide, and the one that sinks least. */
+  readonly glide?: BestPath;
+  readonly sink?: BestPath;
+  /** At `throwSpeed` and full throttle, of what does not stand on wheels. */
+  readonly thrown?: HandLaunch;
   readonly ceiling?: Ceiling;
   /** Thrust over drag at 1.3 × stall. */
   readonly thrustMargin?: number;
@@ -45,8 +49,8 @@ export interface Performance {
   readonly electric: readonly (number | undefined)[];
 }
 
-/** Rolling friction on the grass of a flying field with small wheels: twice that of full-size practice on turf. Common practice, no source. */
-export const grassFriction = 2 * rollingFriction.turf.free;
+/** Of a level throw by hand, m/s. Common practice, no source. */
+export const throwSpeed = 8;
 
 /** Share of the usable charge kept for the landing. Common practice, no source. */
 export const reserve = 0.1;
@@ -64,9 +68,21 @@ export function performanceOf(given: PerformanceCase, near?: Near): Performance 
   const slow = 1.3 * stall.speed;
   const margin = power && (power.thrust(slow) ?? NaN) / (table.drag(slow) ?? NaN);
   return {
-    thrust, electric, turn: plannedTurn(aeroplane), ...onTheGround(given, aeroplane),
-    ...(power && { ...(near ? bestNear(given, aeroplane, near) : bestOf(given, aeroplane)), thrustMargin: margin }),
+    thrust, electric, turn: plannedTurn(aeroplane), ...groundRuns(given.model, given.points, aeroplane),
+    ...(given.idleDrag && glidesOf(aeroplane, near)),
+    ...(power && {
+      ...(near ? bestNear(given, aeroplane, near) : bestOf(given, aeroplane)), thrustMargin: margin,
+      ...(!given.model.stance && { thrown: handLaunch(aeroplane, throwSpeed) }),
+    }),
   };
+}
+
+type Glides = Pick<Performance, "glide" | "sink">;
+
+function glidesOf(aeroplane: Aeroplane, near?: Near): Glides {
+  if (!near) return { glide: flattestGlide(aeroplane), sink: leastSink(aeroplane) };
+  const at = (path: BestPath | undefined) => path && glideAt(aeroplane, (path.speed * aeroplane.stallSpeed) / near.stallSpeed);
+  return { glide: at(near.glide), sink: at(near.sink) };
 }
 
 type Best = Pick<Performance, "topSpeed" | "climb" | "steepest" | "longest" | "farthest" | "ceiling">;
@@ -77,7 +93,7 @@ const bestOf = (given: PerformanceCase, aeroplane: Aeroplane): Best => ({
 });
 
 /** A neighbour's best speeds, and the stall they belong to. */
-export interface Near extends Best {
+export interface Near extends Best, Glides {
   readonly stallSpeed: number;
 }
 
@@ -91,29 +107,11 @@ function bestNear(given: PerformanceCase, aeroplane: Aeroplane, near: Near): Bes
   };
 }
 
-function aeroplaneOf({ model, loaded, points, table, power }: PerformanceCase): Aeroplane {
+function aeroplaneOf({ model, loaded, points, table, power, idleDrag }: PerformanceCase): Aeroplane {
   return {
     mass: loaded.mass, density: model.air.density, stallSpeed: points.stall.speed, searched: [points.stall.speed, table.range[1]],
-    drag: table.drag, ...(power && { thrust: power.thrust, electricPower: power.electricPower }),
+    drag: table.drag, ...(power && { thrust: power.thrust, electricPower: power.electricPower }), idleDrag,
   };
-}
-
-/** Only on wheels: a hand launch has no run. */
-function onTheGround({ model, loaded, points, power }: PerformanceCase, { stallSpeed }: Aeroplane): { takeoff?: number; landing?: number } {
-  const { stance, basis, air } = model;
-  if (!stance) return {};
-  const { area } = basis.reference;
-  const rolling = stateOf(basis, { angle: stance.angle });
-  const wings = basis.strips.filter(({ kind }) => kind === "wing");
-  const height = wings.reduce((sum, { z }) => sum + z, 0) / Math.max(1, wings.length) - stance.z;
-  const span = 2 * Math.max(...wings.flatMap(({ ends }) => ends.map(([y]) => Math.abs(y))));
-  const ground = groundAir({
-    density: air.density, area, lift: rolling.liftCoefficient, parasite: points.cruise.parasite, induced: rolling.inducedDrag / area, height: height / span,
-  });
-  const roll = { ...ground, mass: loaded.mass, friction: grassFriction };
-  const off = power && takeoffRun({ ...roll, thrust: power.thrust }, overStall.liftOff * stallSpeed);
-  const down = landingRun(roll, overStall.touchdown * stallSpeed);
-  return { ...(off && "distance" in off && { takeoff: off.distance }), ...(down && "distance" in down && { landing: down.distance }) };
 }
 
 /** Drag at one lift hangs on the air's density by its pressure alone here: Reynolds numbers are those of the field. */

@@ -1,3 +1,4 @@
+import { throwSpeed } from "../../compute/aircraft/performance";
 import type { FigureSet } from "../figure-set";
 
 const onMotors = ["flight.max_speed", "flight.climb_rate", "flight.climb_angle", "flight.endurance", "flight.range", "flight.best_range_speed", "flight.ceiling"];
@@ -26,10 +27,21 @@ export function flightAbsence(name: string, set: FigureSet, power: (set: FigureS
   if (name === "modes.spiral.halving_time") return "the spiral does not die: modes.spiral.doubling_time tells how it grows";
   if (group === "modes") return "that motion does not swing: its roots are real";
   if (/takeoff_run|landing_run/.test(name) && !flight.model.stance) return "it does not stand on main wheels and another: a hand launch has no run";
+  if (name.startsWith("flight.hand_launch.")) return launchAbsence(name, set, power);
+  if (name.startsWith("flight.power_off.")) {
+    return design.powerplants.length === 0 ? `there is no powerplant in this loading: ${name.replace("power_off.", "")} tells it` : power(set);
+  }
   if (onMotors.includes(name) || /takeoff_run|static_margin_powered|thrust_margin/.test(name)) {
     return flight.power ? "thrust and drag do not meet in the speeds looked at, or thrust is too small" : power(set);
   }
   return undefined;
+}
+
+function launchAbsence(name: string, set: FigureSet, power: (set: FigureSet) => string): string {
+  const { flight } = set.facts;
+  if (flight?.model.stance) return "it stands on wheels and takes off by a run: flight.takeoff_run tells it";
+  if (!flight?.power) return power(set);
+  return name === "flight.hand_launch.sink" ? `thrown at ${throwSpeed} m/s it still sinks after 5 s, or falls: that is far below the stall` : "thrust or drag at the speed of the throw is not known";
 }
 
 function sortieAbsence(name: string, set: FigureSet, power: (set: FigureSet) => string): string | undefined {

@@ -3,7 +3,7 @@ import { quantity, type Quantity } from "../../../grammar/units/quantity";
 import type { FlightModel, Loaded } from "../../compute/aircraft/flight-model";
 import type { FlightPoints } from "../../compute/aircraft/flight-points";
 import { heavierDrag, type LevelTable } from "../../compute/aircraft/level-table";
-import { grassFriction, performanceOf, reserve, type Near, type Performance } from "../../compute/aircraft/performance";
+import { performanceOf, reserve, type Near, type Performance } from "../../compute/aircraft/performance";
 import { standardGravity } from "../../compute/constants";
 import { parasiteNotModelled } from "../../compute/drag/accounts";
 import { storeOf } from "../../compute/battery/store";
@@ -18,7 +18,9 @@ import { powerIn } from "../power-tables";
 import { mapsIn } from "../propeller-maps";
 import type { Row } from "../series";
 import { named } from "../wing";
+import { groundNumbers, putGround } from "./ground";
 import { sectionsAccount } from "./points";
+import { deadIn, idleDragOf, powerOffNumbers, putPowerOff } from "./power-off";
 import { putPowered } from "./powered";
 
 /** Speeds, climb, time and distance, runs and turns of a loading on its motors; of one without, what needs none. */
@@ -29,12 +31,14 @@ export function* putPerformance(
   const motors = yield* powerIn(memory, powerplants, sources, model.air, table.range[1]);
   const power = motors?.at;
   const fed = power ? fedBy(power, points, table, sources) : [];
+  const dead = deadIn(memory, powerplants, model.air, table.range);
+  const idleDrag = dead.length > 0 ? idleDragOf(dead, model.air) : undefined;
   const work = (mass: number, near?: Near): Performance => {
     const heavier = mass / loaded.mass;
     // Drag and stall of another weight: the same lift coefficients at other speeds.
     const stall = { ...points.stall, speed: points.stall.speed * Math.sqrt(heavier) };
     const drag = heavierDrag(table, heavier);
-    return performanceOf({ model, loaded: { ...loaded, mass }, points: { ...points, stall }, table: { ...table, drag }, power: motors?.table, thinAir: motors?.thinAir, fed }, near);
+    return performanceOf({ model, loaded: { ...loaded, mass }, points: { ...points, stall }, table: { ...table, drag }, power: motors?.table, thinAir: motors?.thinAir, idleDrag, fed }, near);
   };
   const nominal = work(loaded.mass);
   set.facts.flight = { model, loaded, points, table, performance: nominal, ...(motors && { power: motors.at, flown: motors.table, fed }) };
@@ -43,7 +47,11 @@ export function* putPerformance(
   const near: Near = { ...nominal, stallSpeed: points.stall.speed };
   const of = yield* across({ middle: near, changes: [] }, { mass: { quantity: mass, step: 1e-3 * mass.value } }, (at, { mass: kg }) =>
     numbersOf(kg === loaded.mass ? nominal : work(kg, at)));
-  if (of) putFigures(set, nominal, power, of);
+  if (of) {
+    putFigures(set, nominal, power, of);
+    putPowerOff(set, nominal, dead, of);
+    putGround(set, of);
+  }
   if (power) putPowered(set, model, loaded, points, table.drag(points.cruise.speed), power, powerplants, mapsIn(memory));
   putSeries(set, table, nominal);
 }
@@ -60,9 +68,10 @@ function fedBy(power: FlightPower, { cruise }: FlightPoints, table: LevelTable, 
   });
 }
 
-function numbersOf({ topSpeed, climb, steepest, longest, farthest, turn, takeoff, landing, ceiling, thrustMargin }: Performance) {
+function numbersOf(performance: Performance) {
+  const { topSpeed, climb, steepest, longest, farthest, turn, ceiling, thrustMargin } = performance;
   return {
-    topSpeed, takeoff, landing, thrustMargin, climb: climb?.rate, steepest: steepest?.angle, endurance: longest?.time,
+    ...groundNumbers(performance), ...powerOffNumbers(performance), topSpeed, thrustMargin, climb: climb?.rate, steepest: steepest?.angle, endurance: longest?.time,
     range: farthest?.distance, rangeSpeed: farthest?.speed, turn: turn?.radius, ceiling: ceiling?.altitude,
   };
 }
@@ -88,10 +97,7 @@ function putFigures(
     set.put("flight.ceiling", of("ceiling", "length"), account(`height of the standard air in which the best climb has faded to 100 ft/min${ceiling?.above ? "; it still climbs at 11 km, where this ends" : ""}`, mechanics, [],
       `${powered}; packs and motors in the cold; Reynolds numbers are those of the field. The law of your country sets a height far below.`));
     set.put("power.thrust_margin", of("thrustMargin", "ratio"), account("thrust at full throttle / drag of level flight, at 1.3 × flight.stall_speed", "definition"));
-    set.put("flight.takeoff_run", of("takeoff", "length"), account(`∫ mass × speed / (thrust − drag − friction × load on the wheels) to 1.2 × stall, grass with friction ${grassFriction}, no wind`, `${mechanics}; ground effect: C. Wieselsberger, NACA TM 77`, [],
-      "bumps and long grass, the turn of the nose at lift-off, slope, wind."));
   }
-  set.put("flight.landing_run", of("landing", "length"), account(`∫ mass × speed / (drag + friction × load on the wheels) from 1.15 × stall, grass with friction ${grassFriction}, no brakes, no wind`, mechanics, [], "the way from the fence to the touch, slope, wind, an idling propeller."));
   set.put("flight.turn_radius", of("turn", "length"), account("speed² / (g₀ × tan 45°) at 1.3 × flight.stall_speed", mechanics, [], "wind."));
 }
 
