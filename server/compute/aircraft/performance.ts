@@ -103,7 +103,7 @@ function bestNear(given: PerformanceCase, aeroplane: Aeroplane, near: Near): Bes
   const climb = (path: BestPath | undefined) => path && climbAt(aeroplane, path.speed * grown);
   return {
     topSpeed: near.topSpeed === undefined ? undefined : topSpeed(aeroplane, near.topSpeed),
-    climb: climb(near.climb), steepest: climb(near.steepest), longest: level(near.longest), farthest: level(near.farthest), ceiling: ceilingOf(given, near.ceiling),
+    climb: climb(near.climb), steepest: near.steepest?.vertical ? steepestClimb(aeroplane) : climb(near.steepest), longest: level(near.longest), farthest: level(near.farthest), ceiling: ceilingOf(given, near.ceiling),
   };
 }
 

@@ -96,6 +96,13 @@ describe("on a motor", () => {
     expect(powered("flight.max_speed")).toBeGreaterThan(powered("flight.best_range_speed"));
     expect(powered("flight.range")).toBeGreaterThan(powered("flight.endurance") * powered("flight.stall_speed") * 0.9);
   });
+  it("that pulls it straight up does so a little heavier too: no band to speak of", () => {
+    const strong = motor.replace("cells = 3", "cells = 6");
+    expect(strong).not.toBe(motor);
+    const angle = analyseText(text({ motor: strong, weight: "200 g ± 2 g" })).set("").value("flight.climb_angle")!;
+    expect(angle.value).toBeCloseTo(Math.PI / 2, 9);
+    expect(halfWidth(angle)).toBeLessThan(1e-9);
+  });
   it("gives series of equal length with units", () => {
     const analysis = analyseText(text({ motor }));
     const series = analysis.sets[0].series();
