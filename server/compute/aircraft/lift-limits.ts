@@ -67,7 +67,7 @@ export function liftLimits(basis: AirBasis, air: AirAt, query: LimitQuery): Lift
 }
 
 /** How far around a place a first limit is sought, as a share of it, and how often wider. */
-const [around, wider] = [0.03, 5];
+const [around, wider] = [0.005, 8];
 
 /**
  * The first wing or canard to reach its limit of lift up, near a lift coefficient at which one did in air much like this.
@@ -75,9 +75,15 @@ const [around, wider] = [0.03, 5];
  */
 export function firstLimit(basis: AirBasis, air: AirAt, query: LimitQuery, near: number): LiftLimit | undefined {
   const surfaces = stripsBySurface(basis).filter(({ kind }) => kind !== "tailplane");
+  // The ends of the bracket are asked for again and again.
+  const known = new Map<number, number>();
   const margin = (lift: number) => {
+    const before = known.get(lift);
+    if (before !== undefined) return before;
     const state = stateAt(basis, query, lift);
-    return state ? Math.min(...surfaces.map((surface) => nearest(basis, air, surface, state).margin)) : NaN;
+    const least = state ? Math.min(...surfaces.map((surface) => nearest(basis, air, surface, state).margin)) : NaN;
+    known.set(lift, least);
+    return least;
   };
   let [low, high] = [near * (1 - around), near * (1 + around)];
   for (let i = 0; i < wider && margin(low) < 0; i++) low -= around * 2 ** i * near;

@@ -21,7 +21,7 @@ export interface DeadPropellersCase {
 }
 
 /** Smooth between them, but for where a propeller starts to turn. */
-const places = 8;
+const places = 16;
 
 /** Drag of each propeller with all motors off, over speed. */
 export function deadPropellers({ powerplants, air, mapOf, speeds: [low, high] }: DeadPropellersCase): DeadPropeller[] {

@@ -5,7 +5,7 @@ import type { FlightModel, Loaded } from "../aircraft/flight-model";
 import type { LevelTable } from "../aircraft/level-table";
 import { along, dot } from "../convex/shapes";
 import { smoothCurve } from "../curve";
-import { deadPropellerDrag } from "../drag/stopped-propeller";
+import { deadPropellers } from "../drag/dead-propellers";
 import { runAt } from "../powertrain/run-at";
 import type { PropellerMap } from "../propeller/propeller-map";
 import { torqueSpread, type TorqueSpread } from "../propeller/swirl";
@@ -59,7 +59,7 @@ export interface FailedRuns {
 
 /** Each dead in turn. Live powerplants run at full throttle on half-charged packs; those on one source with a dead one have its volts to themselves. */
 export function* failedRunsSteps(given: RunsCase): Generator<void, FailedRuns> {
-  const { powerplants, mapOf, air, speeds: [low, high] } = given;
+  const { powerplants, air, speeds: [low, high] } = given;
   const speeds = Array.from({ length: places }, (_, i) => low * (high / low) ** (i / (places - 1)));
   const running = new Map<string, ReadonlyMap<string, RunCurves>>();
   const drags = new Map<string, Curve>();
@@ -67,9 +67,7 @@ export function* failedRunsSteps(given: RunsCase): Generator<void, FailedRuns> {
     yield;
     running.set(dead.path, runCurves(powerplants.filter((one) => one !== dead), given, speeds));
     yield;
-    const map = dead.propeller && mapOf(dead.propeller);
-    const areas = speeds.map((speed) => deadPropellerDrag(dead, { speed: Math.max(0, -dead.thrustAxis[0] * speed), air, map }).area);
-    const area = smoothCurve(speeds, areas);
+    const [{ area }] = deadPropellers({ ...given, powerplants: [dead] });
     drags.set(dead.path, (speed) => (area(speed) * air.density * speed ** 2) / 2);
   }
   return { speeds: given.speeds, running, drags };

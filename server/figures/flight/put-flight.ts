@@ -47,7 +47,8 @@ export function* putFlight(set: FigureSet, memory: Memory, sections: SectionsAir
     const there: Loaded = { mass: at.mass, x: at.x, z: at.z };
     // Speeds at which something is best grow with the root of the weight.
     const grown = Math.sqrt(at.mass / loaded.mass);
-    const points = flightPoints(model, there, cruise, { leastDrag: best.leastDrag * grown, leastSink: best.leastSink * grown }, nominal);
+    const here = model === middle && at.mass === loaded.mass && at.x === loaded.x && at.z === loaded.z;
+    const points = here ? nominal : flightPoints(model, there, cruise, { leastDrag: best.leastDrag * grown, leastSink: best.leastSink * grown }, nominal);
     return points && { ...pointNumbers(model, points), ...trimNumbers(points) };
   });
   if (!of) return;
