@@ -58,8 +58,8 @@ describe("wild designs with wild controls", () => {
         const size = basis.reference.area * (Math.abs(lift) + Math.abs(held.pitch) + 1);
         expect(Math.abs(held.lift - lift * basis.reference.area)).toBeLessThan(1e-6 * size);
         const level = Math.max(...[2, 3].map((m) => Math.abs(basis.modes[m].moment))) * (1 + Math.abs(held.pitch));
-        // At a hundred radians and more only that the numbers are numbers: no shape flies there, and loads are differences of huge ones.
-        if (Math.abs(held.angle) < 100) expect(Math.abs(held.moment(cgX, 0))).toBeLessThan(1e-6 * (level + size * (1 + Math.abs(held.angle) ** 2)));
+        // Controls that hardly act want a million throws and more: what is left is then the difference of huge loads.
+        if (Math.abs(held.pitch) < 1e6) expect(Math.abs(held.moment(cgX, 0))).toBeLessThan(1e-6 * (level + size * (1 + Math.abs(held.angle) ** 2)));
       }
       const query = { mass: 1.5, air, cgX, cgZ: 0 };
       for (const found of [stallSpeed(basis, sectionsLike(), query), levelState(basis, sectionsLike(), { ...query, speed: 15 }), forwardLimit(basis, sectionsLike(), query)]) {
