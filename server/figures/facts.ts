@@ -50,6 +50,8 @@ export interface Facts {
     readonly performance?: Performance;
     /** Of its motors: the powerplants, their table over speed, and what feeds them. */
     readonly power?: FlightPower; readonly flown?: PowerTable; readonly fed?: readonly FedFrom[];
+    /** Of all motors level at cruise, packs half charged. */
+    readonly throttle?: number;
   };
   /** Sorties of the loading that could be worked out, flown or not. */
   sorties?: readonly SortieFlown[];

@@ -37,7 +37,7 @@ export function motorOut(
   const atLiftOff = flown(asymmetry, path, 1.2 * stallSpeed);
   const low = Math.max(stallSpeed, control?.speed ?? Infinity);
   const best: Pick<BestPath, "speed" | "end"> | undefined = near?.climb ? { speed: Math.max(low, (near.climb.speed * stallSpeed) / near.stallSpeed) }
-    : low < high ? fastestClimb(crippled(asymmetry, aeroplane, path, [low, high], trimDrag)) : undefined;
+    : low < high ? fastestClimb(crippled(asymmetry, aeroplane, path, [low, ...lookedAt(slow, high).filter((speed) => speed > low)], trimDrag)) : undefined;
   const climb = best && crippledClimb(asymmetry, aeroplane, path, best.speed, trimDrag);
   return { path, ...(control && { control }), ...(atLiftOff && { atLiftOff }), ...(climb && { climb: { ...climb, ...(best.end && { end: best.end }) } }) };
 }
@@ -51,20 +51,20 @@ function crippledClimb(asymmetry: Asymmetry, aeroplane: Aeroplane, path: string,
 
 /** The aircraft on its live powerplants, over the speeds at which it can be held straight: smooth between those that are looked at. */
 function crippled(
-  asymmetry: Asymmetry, aeroplane: Aeroplane, path: string, [low, high]: readonly [number, number], trimDrag?: (held: Held) => number,
+  asymmetry: Asymmetry, aeroplane: Aeroplane, path: string, looked: readonly number[], trimDrag?: (held: Held) => number,
 ): Aeroplane {
-  const looked = lookedAt(...controlledSpeeds(aeroplane)).filter((speed) => speed > low);
-  const points = [low, ...looked].flatMap((speed) => {
+  const searched = [looked[0], looked[looked.length - 1]] as const;
+  const points = looked.flatMap((speed) => {
     const thrust = leftThrust(asymmetry, path, speed);
     const held = trimDrag && flown(asymmetry, path, speed);
     return thrust === undefined || (trimDrag && !held) ? [] : [{ speed, thrust, extra: held && trimDrag ? trimDrag(held) : 0 }];
   });
-  if (points.length < 3) return { ...aeroplane, drag: () => undefined, thrust: () => undefined, searched: [low, high] };
+  if (points.length < 3) return { ...aeroplane, drag: () => undefined, thrust: () => undefined, searched };
   const speeds = points.map(({ speed }) => speed);
   const [thrust, extra] = [smoothCurve(speeds, points.map((one) => one.thrust)), smoothCurve(speeds, points.map((one) => one.extra))];
   const known = (speed: number) => speed >= speeds[0] && speed <= speeds[speeds.length - 1];
   return {
-    ...aeroplane, searched: [low, high],
+    ...aeroplane, searched,
     thrust: (speed) => (known(speed) ? thrust(speed) : undefined),
     drag: (speed, loadFactor) => {
       const clean = known(speed) ? aeroplane.drag(speed, loadFactor) : undefined;

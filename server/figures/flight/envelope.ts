@@ -36,7 +36,7 @@ export function* putEnvelope(set: FigureSet, memory: Memory): Generator<void, vo
   set.facts.envelope = undefined;
   const top = flight?.performance?.topSpeed;
   if (!flight?.power || top === undefined) return;
-  const { model: { air }, points: { cruise }, table, performance, power } = flight;
+  const { model: { air }, points: { cruise }, performance, power, throttle } = flight;
   const { powerplants, sources, neverExceed } = settle({
     powerplants: set.design.powerplants, sources: set.design.sources, neverExceed: set.design.neverExceed,
   });
@@ -50,7 +50,6 @@ export function* putEnvelope(set: FigureSet, memory: Memory): Generator<void, vo
   }
   yield;
   const climb = performance?.climb && point(performance.climb.speed);
-  const throttle = power.throttleFor(table.drag(cruise.speed) ?? NaN, cruise.speed);
   set.facts.envelope = {
     full, dive: { open: point(fastest), shut: point(fastest, 0) }, ownLimit: neverExceed !== undefined,
     ...(climb && { climb }), ...(throttle === undefined ? {} : { cruise: { speed: cruise.speed, run: power.run(cruise.speed, throttle) } }),

@@ -30,7 +30,8 @@ export function* putPerformance(
   const { powerplants, sources } = settle({ powerplants: set.design.powerplants, sources: set.design.sources });
   const motors = yield* powerIn(memory, powerplants, sources, model.air, table.range[1]);
   const power = motors?.at;
-  const fed = power ? fedBy(power, points, table, sources) : [];
+  const throttle = power?.throttleFor(table.drag(points.cruise.speed) ?? NaN, points.cruise.speed);
+  const fed = power ? fedBy(power, points, throttle, sources) : [];
   const dead = deadIn(memory, powerplants, model.air, table.range);
   const idleDrag = dead.length > 0 ? idleDragOf(dead, model.air) : undefined;
   const work = (mass: number, near?: Near): Performance => {
@@ -41,7 +42,7 @@ export function* putPerformance(
     return performanceOf({ model, loaded: { ...loaded, mass }, points: { ...points, stall }, table: { ...table, drag }, power: motors?.table, thinAir: motors?.thinAir, idleDrag, fed }, near);
   };
   const nominal = work(loaded.mass);
-  set.facts.flight = { model, loaded, points, table, performance: nominal, ...(motors && { power: motors.at, flown: motors.table, fed }) };
+  set.facts.flight = { model, loaded, points, table, performance: nominal, ...(motors && { power: motors.at, flown: motors.table, fed, throttle }) };
   yield;
   const mass = set.value("mass.total")!;
   const near: Near = { ...nominal, stallSpeed: points.stall.speed };
@@ -52,13 +53,12 @@ export function* putPerformance(
     putPowerOff(set, nominal, dead, of);
     putGround(set, of);
   }
-  if (power) putPowered(set, model, loaded, points, table.drag(points.cruise.speed), power, powerplants, mapsIn(memory));
+  if (power) putPowered(set, model, loaded, points, throttle, power, powerplants, mapsIn(memory));
   putSeries(set, table, nominal);
 }
 
 /** Which share of the power each source gives, as at cruise. */
-function fedBy(power: FlightPower, { cruise }: FlightPoints, table: LevelTable, sources: readonly Parameters<typeof storeOf>[0][]): FedFrom[] {
-  const throttle = power.throttleFor(table.drag(cruise.speed) ?? NaN, cruise.speed) ?? 1;
+function fedBy(power: FlightPower, { cruise }: FlightPoints, throttle = 1, sources: readonly Parameters<typeof storeOf>[0][]): FedFrom[] {
   const runs = power.run(cruise.speed, throttle).sources;
   const whole = runs.reduce((sum, run) => sum + ("power" in run ? run.power : 0), 0);
   return sources.flatMap((source): FedFrom[] => {

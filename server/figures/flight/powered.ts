@@ -12,10 +12,9 @@ import { named } from "../wing";
 
 /** The static margin with the propellers pulling as level flight at cruise asks. */
 export function putPowered(
-  set: FigureSet, model: FlightModel, loaded: Loaded, { cruise }: FlightPoints, drag: number | undefined, power: FlightPower,
+  set: FigureSet, model: FlightModel, loaded: Loaded, { cruise }: FlightPoints, throttle: number | undefined, power: FlightPower,
   plants: readonly Powerplant[], mapOf: (propeller: NonNullable<Powerplant["propeller"]>) => PropellerMap,
 ): void {
-  const throttle = drag === undefined ? undefined : power.throttleFor(drag, cruise.speed);
   const still = set.value("stability.static_margin");
   if (throttle === undefined || !still) return;
   const runs = power.run(cruise.speed, throttle).powerplants as readonly PlantRun[];
